@@ -1,0 +1,177 @@
+namespace StrutLessons.Member;
+
+/// <summary>
+/// The elastic critical load: the smallest N at which the strut's end stiffness becomes singular, found by inverse iteration
+/// with a nonlinear Rayleigh quotient and proved by a count of negative pivots (Wittrick and Williams, 1971).
+/// </summary>
+/// <remarks>
+/// K(N) is concave in N, so every Rayleigh quotient lies at or above the lowest critical load and the iteration comes down on
+/// it. If the count shows that a lower one was passed, the load is bracketed by counts alone and the iteration starts again.
+/// </remarks>
+internal static class CriticalLoadSolver
+{
+    private const int MostIterations = 40;
+
+    /// <summary>Smallest critical load, N.</summary>
+    internal static double Solve(in StrutNumbers strut)
+    {
+        double clamped = strut.ClampedLoad;
+        if (strut.Spring1Y.Scale == 0 && strut.Spring1Z.Scale == 0 && strut.Spring2Y.Scale == 0 && strut.Spring2Z.Scale == 0)
+        {
+            return clamped;
+        }
+
+        // The Euler load of the system length is a lower bound: arms and springs only stiffen.
+        double overSystem = 1 + strut.Arm1 + strut.Arm2;
+        double start = 0.98 * strut.EulerU / (overSystem * overSystem);
+        double found = Iterate(strut, start, clamped);
+        if (IsLowest(strut, found, clamped))
+        {
+            return found;
+        }
+
+        (double low, double high) = BracketByCount(strut, clamped);
+        if (low >= clamped * (1 - 1e-13))
+        {
+            return clamped;
+        }
+
+        found = Iterate(strut, low, clamped);
+        return found >= low && found <= high ? found : BisectByCount(strut, low, high);
+    }
+
+    /// <summary>Number of critical loads below <paramref name="load"/>, for 0 &lt; N &lt; 4 N_Ev.</summary>
+    internal static int CountBelow(in StrutNumbers strut, double load)
+    {
+        Factor4<Lane1> f = new EndStiffness<Lane1>(strut, new Lane1(load)).Matrix.Factor();
+        return Negative(f.D1) + Negative(f.D2) + Negative(f.D3) + Negative(f.D4);
+
+        static int Negative(Lane1 pivot) => pivot.Value < 0 ? 1 : 0;
+    }
+
+    private static bool IsLowest(in StrutNumbers strut, double load, double clamped) =>
+        load < clamped && CountBelow(strut, load * (1 - 1e-11)) == 0;
+
+    private static double Iterate(in StrutNumbers strut, double start, double clamped)
+    {
+        double load = start;
+        // No symmetry, so that no mode is orthogonal to it.
+        var x = new Four<Lane1>(new(1), new(0.7), new(-0.8), new(-0.9));
+        for (int i = 0; i < MostIterations; i++)
+        {
+            var stiffness = new EndStiffness<Lane1>(strut, new Lane1(load));
+            Symmetric4<Lane1> k = stiffness.Matrix, b = Softening(strut, stiffness);
+            Factor4<Lane1> factor = k.Factor();
+            int turns = i == 0 ? 3 : 1;
+            for (int turn = 0; turn < turns; turn++)
+            {
+                x = Unit(factor.Solve(b.Times(x)));
+            }
+
+            double step = k.Quadratic(x).Value / b.Quadratic(x).Value;
+            if (!double.IsFinite(step))
+            {
+                // The load sits on the critical load to the last digit.
+                return load;
+            }
+
+            double next = load + step;
+            if (next >= clamped)
+            {
+                next = 0.5 * (load + clamped);
+            }
+
+            bool settled = Math.Abs(next - load) <= 1e-13 * load;
+            load = next;
+            if (settled)
+            {
+                break;
+            }
+        }
+
+        return load;
+    }
+
+    /// <summary>−dK/dN, positive definite.</summary>
+    private static Symmetric4<Lane1> Softening(in StrutNumbers strut, in EndStiffness<Lane1> stiffness)
+    {
+        double load = stiffness.Load.Value;
+        (double cU, double inverseU) = Derivatives(stiffness.U, load);
+        (double cV, double inverseV) = Derivatives(stiffness.V, load);
+        double unitU = strut.StiffnessU / strut.Length, unitV = strut.StiffnessV / strut.Length;
+        EndStiffness<Lane1>.Turn(strut.AxisU, new(-unitU * (inverseU + cU)), new(-unitV * (inverseV + cV)),
+            out Lane1 nearY, out Lane1 nearYz, out Lane1 nearZ);
+        EndStiffness<Lane1>.Turn(strut.AxisU, new(-unitU * (inverseU - cU)), new(-unitV * (inverseV - cV)),
+            out Lane1 farY, out Lane1 farYz, out Lane1 farZ);
+        return EndStiffness<Lane1>.Assemble(strut, new(-1), nearY, nearYz, nearZ, farY, farYz, farZ, withSprings: false);
+    }
+
+    /// <summary>dC/dN and d(1/g)/dN; from dC/dτ = (C − C² − τ)/2τ and g = (1 − C)/τ, or the series for small τ = h².</summary>
+    private static (double C, double InverseG) Derivatives(in AxisFunctions<Lane1> axis, double load)
+    {
+        double tau = axis.H.Value * axis.H.Value, c = axis.C.Value, g = axis.G.Value;
+        double dc, dg;
+        if (tau < 0.05)
+        {
+            dg = 1.0 / 45 + tau * (4.0 / 945 + tau * (3.0 / 4725 + tau * (8.0 / 93555 + tau * (5.0 * 1382 / 638512875))));
+            dc = -(g + tau * dg);
+        }
+        else
+        {
+            dc = (c - c * c - tau) / (2 * tau);
+            dg = -(dc + g) / tau;
+        }
+
+        double perLoad = tau / load;
+        return (dc * perLoad, -dg / (g * g) * perLoad);
+    }
+
+    private static Four<Lane1> Unit(Four<Lane1> x)
+    {
+        double most = Math.Max(Math.Max(Math.Abs(x.Y1.Value), Math.Abs(x.Z1.Value)), Math.Max(Math.Abs(x.Y2.Value), Math.Abs(x.Z2.Value)));
+        Lane1 scale = new(1 / most);
+        return new(x.Y1 * scale, x.Z1 * scale, x.Y2 * scale, x.Z2 * scale);
+    }
+
+    private static (double Low, double High) BracketByCount(in StrutNumbers strut, double clamped)
+    {
+        double low = 0, high = clamped;
+        for (int i = 0; i < 12 || (low == 0 && i < 60); i++)
+        {
+            double middle = 0.5 * (low + high);
+            if (CountBelow(strut, middle) == 0)
+            {
+                low = middle;
+            }
+            else
+            {
+                high = middle;
+            }
+        }
+
+        return (low, high);
+    }
+
+    private static double BisectByCount(in StrutNumbers strut, double low, double high)
+    {
+        while (high - low > 4 * double.BitIncrement(high) - 4 * high)
+        {
+            double middle = 0.5 * (low + high);
+            if (middle <= low || middle >= high)
+            {
+                break;
+            }
+
+            if (CountBelow(strut, middle) == 0)
+            {
+                low = middle;
+            }
+            else
+            {
+                high = middle;
+            }
+        }
+
+        return high;
+    }
+}

@@ -1,0 +1,106 @@
+using System.Runtime.CompilerServices;
+using StrutLessons.Sections;
+
+namespace StrutLessons.Member;
+
+/// <summary>One number for each of the five corners of the section.</summary>
+[InlineArray(5)]
+internal struct FiveNumbers
+{
+    private double first;
+}
+
+/// <summary>
+/// A strut with one bow as the plain numbers that the equations need, in principal components: u bends about v–v with EI_v,
+/// v bends about u–u with EI_u. A value type, so that a solution allocates nothing.
+/// </summary>
+internal readonly struct StrutNumbers
+{
+    internal StrutNumbers(Strut strut, Bow bow)
+    {
+        AngleSection section = strut.Section;
+        E = strut.Steel.ElasticModulus;
+        YieldStrength = strut.Steel.YieldStrength;
+        Area = section.Area;
+        Length = strut.BarLength;
+        StiffnessU = E * section.SecondMomentV;
+        StiffnessV = E * section.SecondMomentU;
+        double pi2 = Math.PI * Math.PI / (Length * Length);
+        EulerU = pi2 * StiffnessU;
+        EulerV = pi2 * StiffnessV;
+        AxisU = section.AxisU;
+        BowU = bow.Amplitude * section.AlongU(bow.Direction);
+        BowV = bow.Amplitude * section.AlongV(bow.Direction);
+        Load1 = strut.End1.Eccentricity;
+        Load2 = strut.End2.Eccentricity;
+        Moment1 = strut.End1.ConstantMoment;
+        Moment2 = strut.End2.ConstantMoment;
+        Arm1 = strut.End1.ArmLength / Length;
+        Arm2 = strut.End2.ArmLength / Length;
+        Spring1Y = new ScaledSpring(strut.End1.Spring.InPlane, StiffnessU / Length);
+        Spring1Z = new ScaledSpring(strut.End1.Spring.OutOfPlane, StiffnessU / Length);
+        Spring2Y = new ScaledSpring(strut.End2.Spring.InPlane, StiffnessU / Length);
+        Spring2Z = new ScaledSpring(strut.End2.Spring.OutOfPlane, StiffnessU / Length);
+        for (int i = 0; i < 5; i++)
+        {
+            CornersU[i] = section.AlongU(section.Corners[i].Position);
+            CornersV[i] = section.AlongV(section.Corners[i].Position);
+        }
+    }
+
+    internal readonly double E, YieldStrength, Area, Length;
+
+    /// <summary>EI_v for displacements along u, EI_u for displacements along v, N mm².</summary>
+    internal readonly double StiffnessU, StiffnessV;
+
+    /// <summary>Euler loads of the bar between the bolts for displacements along u and v, N.</summary>
+    internal readonly double EulerU, EulerV;
+
+    /// <summary>Unit vector ê_u; ê_v is the normal, see <see cref="AxisV"/>.</summary>
+    internal readonly Planar AxisU;
+
+    internal readonly double BowU, BowV;
+
+    internal readonly Planar Load1, Load2, Moment1, Moment2;
+
+    /// <summary>Arms as parts of the bar's length.</summary>
+    internal readonly double Arm1, Arm2;
+
+    internal readonly ScaledSpring Spring1Y, Spring1Z, Spring2Y, Spring2Z;
+
+    internal readonly FiveNumbers CornersU, CornersV;
+
+    /// <summary>ê_v with ê_v·y > 0, as the section defines it.</summary>
+    internal Planar AxisV => AxisU.Z > 0 ? new(AxisU.Z, -AxisU.Y) : new(-AxisU.Z, AxisU.Y);
+
+    /// <summary>Loads stay below both the squash load and the buckling load of the bar with clamped ends.</summary>
+    internal double ClampedLoad => 4 * EulerU;
+
+    internal double SquashLoad => Area * YieldStrength;
+
+    /// <summary>True if nothing bends the strut: no bow, no eccentricity that a spring leaves, no moment.</summary>
+    internal bool IsConcentric =>
+        BowU == 0 && BowV == 0
+        && (Spring1Y.Scale == 0 || (Load1.Y == 0 && Moment1.Y == 0)) && (Spring1Z.Scale == 0 || (Load1.Z == 0 && Moment1.Z == 0))
+        && (Spring2Y.Scale == 0 || (Load2.Y == 0 && Moment2.Y == 0)) && (Spring2Z.Scale == 0 || (Load2.Z == 0 && Moment2.Z == 0));
+}
+
+/// <summary>
+/// A spring k whose row and column are scaled by D = 1/√(1 + kL/EI): the same code serves k = 0 … ∞, and the unknown of a
+/// rigid spring becomes zero without a special case.
+/// </summary>
+internal readonly struct ScaledSpring
+{
+    internal ScaledSpring(double stiffness, double unit)
+    {
+        double relative = stiffness / unit;
+        Scale = 1 / Math.Sqrt(1 + relative);
+        Stiffness = double.IsInfinity(relative) ? unit : unit * (relative / (1 + relative));
+    }
+
+    /// <summary>D; 0 for a rigid spring.</summary>
+    internal double Scale { get; }
+
+    /// <summary>k D², N mm/rad; finite for a rigid spring.</summary>
+    internal double Stiffness { get; }
+}
