@@ -1,1 +1,3 @@
-System.Console.WriteLine("StrutLessons");
+using StrutLessons.Desk.Commands;
+
+return await CommandLine.RunAsync(args).ConfigureAwait(false);

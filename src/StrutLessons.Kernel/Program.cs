@@ -1,1 +1,5 @@
-System.Console.WriteLine("StrutLessons");
+using StrutLessons.Kernel.Wire;
+
+// The kernel process: reads requests from standard input, one JSON object per line, and answers on standard output.
+using var server = PipeServer.TakeConsole();
+await server.ServeAsync().ConfigureAwait(false);

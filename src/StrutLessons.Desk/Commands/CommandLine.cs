@@ -1,0 +1,46 @@
+using System.CommandLine;
+
+namespace StrutLessons.Desk.Commands;
+
+/// <summary>The words the program understands.</summary>
+public static class CommandLine
+{
+    /// <summary>How the program is called from the repository's top folder.</summary>
+    internal const string Call = "dotnet run --project src/StrutLessons.Desk";
+
+    /// <summary>Runs the program: 0 when all is well, 1 when something failed or a word was not understood.</summary>
+    public static async Task<int> RunAsync(string[] args)
+    {
+        using var stop = new CancellationTokenSource();
+        Console.CancelKeyPress += (_, press) =>
+        {
+            press.Cancel = true;
+            stop.Cancel();
+        };
+        var invocation = new InvocationConfiguration { EnableDefaultExceptionHandler = false };
+        try
+        {
+            return await Build().Parse(args).InvokeAsync(invocation, stop.Token).ConfigureAwait(false);
+        }
+        catch (OperationCanceledException)
+        {
+            await Console.Error.WriteLineAsync("Stopped.").ConfigureAwait(false);
+            return 1;
+        }
+        catch (Exception failure) when (failure is Kernel.Client.KernelException or Kernel.Notebooks.NotebookException or IOException or UnauthorizedAccessException)
+        {
+            await Console.Error.WriteLineAsync(failure.Message).ConfigureAwait(false);
+            return 1;
+        }
+    }
+
+    private static RootCommand Build()
+    {
+        var root = new RootCommand("Lessons on the steel angle strut and its end connections: without a word, plays every lesson and writes the pages.");
+        SiteCommand.AddTo(root);
+        root.Subcommands.Add(SiteCommand.Build());
+        root.Subcommands.Add(RunCommand.Build());
+        HelpWithExamples.AddTo(root);
+        return root;
+    }
+}

@@ -1,0 +1,36 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using System.CommandLine.Invocation;
+
+namespace StrutLessons.Desk.Commands;
+
+/// <summary>The usual help text with examples under it.</summary>
+internal sealed class HelpWithExamples(HelpAction usual) : SynchronousCommandLineAction
+{
+    private static readonly Dictionary<string, string[]> Examples = new()
+    {
+        [""] = ["", "site --out pages", "run notebooks --times"],
+        ["site"] = ["site", "site --out pages"],
+        ["run"] = ["run", "run notebooks/01-the-angle-and-its-axes.ipynb --times", "run my-lessons --limit 30"],
+    };
+
+    /// <summary>Replaces the help action of the command line.</summary>
+    internal static void AddTo(RootCommand root)
+    {
+        var help = root.Options.OfType<HelpOption>().Single();
+        help.Action = new HelpWithExamples((HelpAction)help.Action!);
+    }
+
+    public override int Invoke(ParseResult parseResult)
+    {
+        var code = usual.Invoke(parseResult);
+        var verb = parseResult.CommandResult.Command is RootCommand ? "" : parseResult.CommandResult.Command.Name;
+        var output = parseResult.InvocationConfiguration.Output;
+        output.WriteLine(Examples[verb].Length == 1 ? "Example:" : "Examples:");
+        foreach (var example in Examples[verb])
+        {
+            output.WriteLine("  " + CommandLine.Call + (example.Length > 0 ? " -- " + example : ""));
+        }
+        return code;
+    }
+}

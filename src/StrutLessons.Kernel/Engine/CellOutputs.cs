@@ -1,0 +1,75 @@
+using Microsoft.DotNet.Interactive.Events;
+using StrutLessons.Kernel.Wire;
+
+namespace StrutLessons.Kernel.Engine;
+
+/// <summary>Turns the engine's events of one cell into the cell's outputs.</summary>
+internal sealed class CellOutputs(Action<CellOutput> emit) : IObserver<KernelEvent>
+{
+    internal const string Interrupted = "The cell was interrupted.";
+
+    private readonly Lock _one = new();
+    private readonly List<ErrorOutput> _compilation = [];
+    private CommandFailed? _failed;
+
+    public void OnNext(KernelEvent value)
+    {
+        lock (_one)
+        {
+            switch (value)
+            {
+                case StandardOutputValueProduced text:
+                    emit(new StreamOutput("stdout", Text(text)));
+                    break;
+                case StandardErrorValueProduced text:
+                    emit(new StreamOutput("stderr", Text(text)));
+                    break;
+                case ReturnValueProduced result:
+                    emit(new ShownOutput(Rendering.Parts(result.Value, result.FormattedValues), IsResult: true));
+                    break;
+                case DisplayedValueProduced shown:
+                    emit(new ShownOutput(Rendering.Parts(shown.Value, shown.FormattedValues), IsResult: false, shown.ValueId));
+                    break;
+                case DisplayedValueUpdated shown:
+                    emit(new ShownOutput(Rendering.Parts(shown.Value, shown.FormattedValues), IsResult: false, shown.ValueId, Replaces: true));
+                    break;
+                case DiagnosticsProduced produced:
+                    _compilation.AddRange(ErrorWords.Compilation(produced.Diagnostics));
+                    break;
+                case CommandFailed failed:
+                    _failed ??= failed;
+                    break;
+            }
+        }
+    }
+
+    public void OnCompleted()
+    {
+    }
+
+    public void OnError(Exception error)
+    {
+    }
+
+    /// <summary>Says why the cell failed, if it did. True if it succeeded.</summary>
+    internal bool End(bool interrupted)
+    {
+        lock (_one)
+        {
+            if (interrupted && _failed is not null)
+            {
+                emit(new ErrorOutput("Interrupt", Interrupted, null, null, Compiled: true));
+                return false;
+            }
+            if (_failed is null)
+            {
+                return true;
+            }
+            var errors = _compilation.Count > 0 ? _compilation : [ErrorWords.Failure(_failed)];
+            errors.ForEach(emit);
+            return false;
+        }
+    }
+
+    private static string Text(DisplayEvent console) => string.Concat(console.FormattedValues.Select(form => form.Value));
+}

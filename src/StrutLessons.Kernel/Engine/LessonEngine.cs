@@ -1,0 +1,116 @@
+using System.Diagnostics;
+using System.Reflection;
+using System.Text;
+using Microsoft.CodeAnalysis.Scripting;
+using Microsoft.DotNet.Interactive;
+using Microsoft.DotNet.Interactive.Commands;
+using Microsoft.DotNet.Interactive.CSharp;
+using Microsoft.DotNet.Interactive.Events;
+using StrutLessons.Kernel.Wire;
+using CompletionItem = StrutLessons.Kernel.Wire.CompletionItem;
+
+namespace StrutLessons.Kernel.Engine;
+
+/// <summary>How a cell ended.</summary>
+internal readonly record struct CellEnd(bool Succeeded, TimeSpan Elapsed);
+
+/// <summary>The C# engine with the lessons' library loaded. It runs one cell at a time and keeps what cells define.</summary>
+internal sealed class LessonEngine : IDisposable
+{
+    private readonly CompositeKernel _engine;
+    private CancellationToken _interrupt;
+
+    private LessonEngine()
+    {
+        var csharp = new CSharpKernel();
+        csharp.AddAssemblyReferences(Preload.AssemblyFiles);
+        KeepLineNumbers(csharp);
+        csharp.AddMiddleware(RunInterruptibly);
+        _engine = new CompositeKernel { csharp.UseKernelHelpers() };
+        _engine.DefaultKernelName = csharp.Name;
+    }
+
+    /// <summary>Loads the library and runs an empty cell, so that the first real one does not wait for the compiler.</summary>
+    internal static async Task<LessonEngine> StartAsync()
+    {
+        Rendering.Install();
+        var engine = new LessonEngine();
+        var start = await engine._engine.SendAsync(new SubmitCode(Preload.Code)).ConfigureAwait(false);
+        return start.Events.OfType<CommandFailed>().FirstOrDefault() is { } failed
+            ? throw new InvalidOperationException("The lessons' library cannot be loaded into the engine: " + failed.Message)
+            : engine;
+    }
+
+    /// <summary>Runs a cell and hands on its outputs as they come.</summary>
+    /// <param name="code">C# source.</param>
+    /// <param name="emit">Called for every output, on any thread but never on two at once.</param>
+    /// <param name="interrupt">Stops the cell.</param>
+    internal async Task<CellEnd> RunAsync(string code, Action<CellOutput> emit, CancellationToken interrupt)
+    {
+        var clock = Stopwatch.StartNew();
+        var outputs = new CellOutputs(emit);
+        _interrupt = interrupt;
+        using (_engine.KernelEvents.Subscribe(outputs))
+        {
+            await _engine.SendAsync(new SubmitCode(code), CancellationToken.None).ConfigureAwait(false);
+        }
+        var succeeded = outputs.End(interrupt.IsCancellationRequested);
+        return new CellEnd(succeeded, clock.Elapsed);
+    }
+
+    /// <summary>What could be typed at a place in a cell.</summary>
+    internal async Task<CompletionReply> CompleteAsync(CompleteRequest request)
+    {
+        var position = Math.Clamp(request.Position, 0, request.Code.Length);
+        var before = request.Code[..position];
+        var start = position;
+        while (start > 0 && (char.IsLetterOrDigit(before[start - 1]) || before[start - 1] == '_'))
+        {
+            start--;
+        }
+        var typed = before[start..];
+        var place = new LinePosition(before.Count(c => c == '\n'), position - (before.LastIndexOf('\n') + 1));
+        var answer = await _engine.SendAsync(new RequestCompletions(request.Code, place)).ConfigureAwait(false);
+        var items = answer.Events.OfType<CompletionsProduced>()
+            .SelectMany(produced => produced.Completions)
+            .Where(item => item.InsertText.StartsWith(typed, StringComparison.OrdinalIgnoreCase))
+            .DistinctBy(item => item.InsertText)
+            .Select(item => new CompletionItem(item.InsertText, item.Kind));
+        return new CompletionReply(request.Id, start, position, [.. items]);
+    }
+
+    public void Dispose() => _engine.Dispose();
+
+    /// <summary>
+    /// The engine hands a cell's code to the script compiler without debug information, so that no failure could name
+    /// its line. The engine is frozen at its last version and offers no switch; its options are reached by name.
+    /// </summary>
+    private static void KeepLineNumbers(CSharpKernel csharp)
+    {
+        var field = typeof(CSharpKernel).GetField("_scriptOptions", BindingFlags.Instance | BindingFlags.NonPublic)
+            ?? throw new MissingFieldException(nameof(CSharpKernel), "_scriptOptions");
+        var options = (ScriptOptions)field.GetValue(csharp)!;
+        field.SetValue(csharp, options.WithEmitDebugInformation(true).WithFileEncoding(Encoding.UTF8));
+    }
+
+    /// <summary>Runs a cell's code so that an interrupt stops it even inside a loop that asks nobody.</summary>
+    private Task RunInterruptibly(KernelCommand command, KernelInvocationContext context, KernelPipelineContinuation next)
+    {
+        var interrupt = _interrupt;
+        if (command is not SubmitCode || !interrupt.CanBeCanceled)
+        {
+            return next(command, context);
+        }
+        try
+        {
+#pragma warning disable SYSLIB0046 // Made for hosts of scripts: there is no other way to stop code that does not co-operate.
+            System.Runtime.ControlledExecution.Run(() => next(command, context).GetAwaiter().GetResult(), interrupt);
+#pragma warning restore SYSLIB0046
+        }
+        catch (OperationCanceledException) when (interrupt.IsCancellationRequested)
+        {
+            context.Fail(command, message: CellOutputs.Interrupted);
+        }
+        return Task.CompletedTask;
+    }
+}

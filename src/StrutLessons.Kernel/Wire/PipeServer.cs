@@ -1,0 +1,131 @@
+using System.Text;
+using System.Threading.Channels;
+using StrutLessons.Kernel.Engine;
+
+namespace StrutLessons.Kernel.Wire;
+
+/// <summary>
+/// Serves one client over the process's standard streams. The real standard output belongs to the messages alone:
+/// what a cell writes to the console is captured by the engine, and everything else goes to standard error.
+/// </summary>
+internal sealed class PipeServer : IDisposable
+{
+    private readonly StreamReader _requests;
+    private readonly StreamWriter _replies;
+    private readonly Lock _writing = new();
+    private CancellationTokenSource? _running;
+
+    private PipeServer(Stream input, Stream output)
+    {
+        _requests = new StreamReader(input, Encoding.UTF8);
+        _replies = new StreamWriter(output, new UTF8Encoding(false)) { AutoFlush = true, NewLine = "\n" };
+    }
+
+    /// <summary>Takes over the standard streams. Call it before anything else can write to the console.</summary>
+    internal static PipeServer TakeConsole()
+    {
+        var server = new PipeServer(Console.OpenStandardInput(), Console.OpenStandardOutput());
+        Console.SetOut(Console.Error);
+        Console.SetIn(new NoKeyboard());
+        return server;
+    }
+
+    /// <summary>Answers requests until the client asks to stop or goes away.</summary>
+    internal async Task ServeAsync()
+    {
+        var work = Channel.CreateUnbounded<Request>();
+        // A client that goes away must end this process even while a cell is in an endless loop.
+        var reading = new Thread(() => ReadRequests(work.Writer)) { IsBackground = true, Name = "requests" };
+        reading.Start();
+
+        using var engine = await LessonEngine.StartAsync().ConfigureAwait(false);
+        Send(new ReadyReply());
+        await foreach (var request in work.Reader.ReadAllAsync().ConfigureAwait(false))
+        {
+            switch (request)
+            {
+                case RunRequest run:
+                    await RunAsync(engine, run).ConfigureAwait(false);
+                    break;
+                case CompleteRequest complete:
+                    Send(await engine.CompleteAsync(complete).ConfigureAwait(false));
+                    break;
+            }
+        }
+    }
+
+    public void Dispose()
+    {
+        _requests.Dispose();
+        _replies.Dispose();
+    }
+
+    private async Task RunAsync(LessonEngine engine, RunRequest run)
+    {
+        using var interrupt = new CancellationTokenSource();
+        _running = interrupt;
+        try
+        {
+            var end = await engine.RunAsync(run.Code, output => Send(new OutputReply(run.Id, output)), interrupt.Token).ConfigureAwait(false);
+            Send(new DoneReply(run.Id, end.Succeeded, end.Elapsed.TotalMilliseconds));
+        }
+        finally
+        {
+            _running = null;
+        }
+    }
+
+    private void ReadRequests(ChannelWriter<Request> work)
+    {
+        while (_requests.ReadLine() is { } line)
+        {
+            switch (WireFormat.ReadRequest(line))
+            {
+                case InterruptRequest:
+                    Interrupt();
+                    break;
+                case StopRequest:
+                    Environment.Exit(0);
+                    break;
+                case { } request:
+                    work.TryWrite(request);
+                    break;
+            }
+        }
+        Environment.Exit(0);
+    }
+
+    private void Interrupt()
+    {
+        try
+        {
+            _running?.Cancel();
+        }
+        catch (ObjectDisposedException)
+        {
+            // The cell ended by itself in the same moment.
+        }
+    }
+
+    private void Send(Reply reply)
+    {
+        var line = WireFormat.Write(reply);
+        lock (_writing)
+        {
+            _replies.WriteLine(line);
+        }
+    }
+
+    /// <summary>A lesson has no keyboard: a cell that waits for one would wait for ever.</summary>
+    private sealed class NoKeyboard : TextReader
+    {
+        public override int Read() => throw Refuse();
+
+        public override int Peek() => throw Refuse();
+
+        public override string? ReadLine() => throw Refuse();
+
+        private static InvalidOperationException Refuse() =>
+            new("A cell cannot read from the keyboard. Put the value into the cell and run it again.");
+    }
+}
