@@ -1,0 +1,132 @@
+namespace StrutLessons.Sections;
+
+/// <summary>
+/// A doubly symmetric rolled I-girder: height h, flange width b, web t_w, flange t_f, root radius r. Immutable; mm.
+/// y is the strong axis (parallel to the flanges), z the weak axis.
+/// </summary>
+public sealed record Girder
+{
+    /// <summary>A girder from its dimensions; r = 0 for a welded section without fillets.</summary>
+    /// <param name="name">Designation.</param>
+    /// <param name="height">h over all, mm.</param>
+    /// <param name="width">Flange width b, mm.</param>
+    /// <param name="webThickness">t_w, mm.</param>
+    /// <param name="flangeThickness">t_f, mm.</param>
+    /// <param name="rootRadius">r between web and flange, mm.</param>
+    /// <param name="source">Where the dimensions come from.</param>
+    /// <exception cref="InputException">A dimension is not positive or the parts do not fit into each other.</exception>
+    public Girder(
+        string name, double height, double width, double webThickness, double flangeThickness, double rootRadius, string source = "custom")
+    {
+        if (string.IsNullOrWhiteSpace(name))
+        {
+            throw new InputException("name", "''", "a designation", "Give the girder a name such as 'IPE 360'.");
+        }
+
+        Height = Guard.Positive(height, "girder height h", "mm", "Give the height over both flanges.");
+        Width = Guard.Positive(width, "flange width b", "mm", "Give the full width of the flange.");
+        WebThickness = Guard.Positive(webThickness, "web thickness t_w", "mm", "Give the thickness of the web.");
+        FlangeThickness = Guard.Positive(flangeThickness, "flange thickness t_f", "mm", "Give the thickness of the flange.");
+        RootRadius = Guard.NotNegative(rootRadius, "root radius r", "mm", "Give 0 for a welded section.");
+        if (flangeThickness >= height / 2)
+        {
+            throw Guard.Fail(flangeThickness, "flange thickness t_f", "mm", $"less than h/2 = {Guard.Text(height / 2)} mm",
+                "Check the order of the numbers: height, width, web, flange, radius.");
+        }
+
+        if (webThickness >= width)
+        {
+            throw Guard.Fail(webThickness, "web thickness t_w", "mm", $"less than the flange width b = {Guard.Text(width)} mm",
+                "Check the order of the numbers: height, width, web, flange, radius.");
+        }
+
+        double room = Math.Min((height - 2 * flangeThickness) / 2, (width - webThickness) / 2);
+        if (rootRadius > room)
+        {
+            throw Guard.Fail(rootRadius, "root radius r", "mm", $"at most {Guard.Text(room)} mm, the room between web and flange",
+                "Check the radius; rolled girders have 5 to 30 mm.");
+        }
+
+        Name = name;
+        Source = source;
+    }
+
+    /// <summary>Designation.</summary>
+    public string Name { get; }
+
+    /// <summary>Height h over all, mm.</summary>
+    public double Height { get; }
+
+    /// <summary>Flange width b, mm.</summary>
+    public double Width { get; }
+
+    /// <summary>Web thickness t_w, mm.</summary>
+    public double WebThickness { get; }
+
+    /// <summary>Flange thickness t_f, mm.</summary>
+    public double FlangeThickness { get; }
+
+    /// <summary>Root radius r, mm.</summary>
+    public double RootRadius { get; }
+
+    /// <summary>Where the dimensions come from.</summary>
+    public string Source { get; }
+
+    /// <summary>Distance h_s = h − t_f between the flange mid-planes, mm.</summary>
+    public double FlangeSpacing => Height - FlangeThickness;
+
+    /// <summary>Area A = 2 b t_f + (h − 2 t_f) t_w + (4 − π) r², mm².</summary>
+    public double Area => 2 * Width * FlangeThickness + ClearHeight * WebThickness + (4 - Math.PI) * RootRadius * RootRadius;
+
+    /// <summary>Second moment about the strong axis, fillets included, mm⁴.</summary>
+    public double SecondMomentY =>
+        (Width * Math.Pow(Height, 3) - (Width - WebThickness) * Math.Pow(ClearHeight, 3)) / 12
+        + Fillets(ClearHeight / 2 - RootFillet.Centroid * RootRadius);
+
+    /// <summary>Second moment about the weak axis, fillets included, mm⁴.</summary>
+    public double SecondMomentZ =>
+        (2 * FlangeThickness * Math.Pow(Width, 3) + ClearHeight * Math.Pow(WebThickness, 3)) / 12
+        + Fillets(WebThickness / 2 + RootFillet.Centroid * RootRadius);
+
+    /// <summary>Second moment of one flange about the weak axis, I_f = t_f b³/12, mm⁴.</summary>
+    public double FlangeSecondMoment => FlangeThickness * Math.Pow(Width, 3) / 12;
+
+    /// <summary>St Venant torsion constant of one flange plate alone, b t_f³/3, mm⁴.</summary>
+    public double FlangeTorsionConstant => Width * Math.Pow(FlangeThickness, 3) / 3;
+
+    /// <summary>Torsion constant of three thin rectangles, without fillets: ⅓(2 b t_f³ + h_s t_w³), mm⁴.</summary>
+    public double ThinTorsionConstant =>
+        2 * FlangeTorsionConstant + FlangeSpacing * Math.Pow(WebThickness, 3) / 3;
+
+    private double ClearHeight => Height - 2 * FlangeThickness;
+
+    /// <summary>St Venant torsion constant I_t by the chosen formula, mm⁴.</summary>
+    /// <exception cref="InputException">Not a named rule.</exception>
+    public double TorsionConstant(TorsionConstantRule rule = TorsionConstantRule.Catalogue2014)
+    {
+        double b = Width, tf = FlangeThickness, tw = WebThickness, r = RootRadius;
+        double d = (Math.Pow(tf + r, 2) + tw * (r + tw / 4)) / (2 * r + tf);
+        double web = ClearHeight * Math.Pow(tw, 3) / 3;
+        if (Guard.Named(rule, "torsion constant rule") == TorsionConstantRule.Catalogue2014)
+        {
+            return 2 * (b - 0.63 * tf) * Math.Pow(tf, 3) / 3 + web + 2 * (tw / tf) * (0.145 + 0.1 * r / tf) * Math.Pow(d, 4);
+        }
+
+        double alpha = -0.042 + 0.2204 * tw / tf + 0.1355 * r / tf - 0.0865 * r * tw / (tf * tf) - 0.0725 * Math.Pow(tw / tf, 2);
+        return 2 * b * Math.Pow(tf, 3) / 3 + web + 2 * alpha * Math.Pow(d, 4) - 0.42 * Math.Pow(tf, 4);
+    }
+
+    /// <summary>Warping constant I_w by the chosen formula, mm⁶.</summary>
+    /// <exception cref="InputException">Not a named rule.</exception>
+    public double WarpingConstant(WarpingConstantRule rule = WarpingConstantRule.FlangesOnly) =>
+        Guard.Named(rule, "warping constant rule") == WarpingConstantRule.FlangesOnly
+            ? FlangeThickness * Math.Pow(Width, 3) * FlangeSpacing * FlangeSpacing / 24
+            : SecondMomentZ * FlangeSpacing * FlangeSpacing / 4;
+
+    /// <summary>The designation.</summary>
+    public override string ToString() => Name;
+
+    /// <summary>Four root fillets whose centroids lie this far from the axis.</summary>
+    private double Fillets(double distance) =>
+        4 * (RootFillet.OwnMoment * Math.Pow(RootRadius, 4) + RootFillet.Area * RootRadius * RootRadius * distance * distance);
+}
