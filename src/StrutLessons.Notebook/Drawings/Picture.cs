@@ -41,7 +41,7 @@ internal sealed record Picture(Box Sheet, ImmutableList<Mark> Marks)
         Box b = best.Place;
         var words = new Words(text, new Paper(b.Left, b.Top + TextWidth.Ascent * size), Anchor.Start, size, ink, false, bold);
         Picture named = With(words);
-        return best.Reach <= gap + 18 ? named : named.With(Leader(b, point, ink == Ink.Text ? Ink.Soft : ink));
+        return best.Reach <= gap + 10 ? named : named.With(Leader(b, point, ink == Ink.Text ? Ink.Soft : ink));
     }
 
     /// <summary>Texts must not touch; lines should not run through a text; the sheet should not grow.</summary>
@@ -63,7 +63,7 @@ internal sealed record Picture(Box Sheet, ImmutableList<Mark> Marks)
                         inside += place.LengthInside(stroke.Points[i - 1], stroke.Points[i % stroke.Points.Length]);
                     }
 
-                    cost += inside * (stroke.Ink is Ink.Grid ? 0.1 : stroke.Ink is Ink.Soft ? 0.8 : 1.6);
+                    cost += inside * (stroke.Ink is Ink.Grid ? 0.1 : stroke.Ink is Ink.Soft ? 1.6 : 2.6);
                     break;
                 case Disc disc:
                     cost += disc.Bounds.Overlaps(place) ? 40 : 0;

@@ -8,9 +8,12 @@ namespace StrutLessons.Notebook.Maths;
 /// </summary>
 internal static class MathMarkup
 {
+    // Faces with mathematical metrics: one of them ships with Windows, macOS and most Linux desktops each; "math" is the browser's own choice.
+    private const string Fonts = "font-family:'Latin Modern Math','STIX Two Math','Cambria Math','DejaVu Math TeX Gyre',math";
+
     /// <summary>A math element with fractions at full size; the TeX rides along as an annotation, for copying.</summary>
     internal static XElement FromTex(string tex) =>
-        new("math", new XAttribute("displaystyle", "true"), new XElement("semantics", Group(TexReader.Read(tex)),
+        new("math", new XAttribute("displaystyle", "true"), new XAttribute("style", Fonts), new XElement("semantics", Group(TexReader.Read(tex)),
             new XElement("annotation", new XAttribute("encoding", "application/x-tex"), tex)));
 
     private static XElement Group(MathNode node) => new("mrow", Elements(node));
@@ -47,6 +50,12 @@ internal static class MathMarkup
         {
             foreach (XElement element in Elements(items[i]))
             {
+                // A minus in front of a number is a sign, not a difference: no blank after it.
+                if (items[i] is MathNode.Sign { Kind: SignKind.Binary } && (i == 0 || items[i - 1] is MathNode.Sign { Kind: not (SignKind.Close or SignKind.Plain) }))
+                {
+                    element.Add(new XAttribute("form", "prefix"));
+                }
+
                 yield return element;
             }
 
