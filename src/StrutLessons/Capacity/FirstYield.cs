@@ -13,7 +13,7 @@ internal enum YieldCriterion
 }
 
 /// <summary>One trial load of the search: the load (N) and the largest stress in the sense that counts (MPa).</summary>
-internal readonly record struct Trial(double Load, double Stress, CapacityReason Sense);
+internal readonly record struct Trial(double Load, double Stress, CapacityReason Sense, int Corner, double Eta);
 
 /// <summary>The first load at which a corner yields, as plain numbers.</summary>
 /// <param name="Load">N.</param>
@@ -92,7 +92,7 @@ internal static class FirstYield
         Peak pulled = criterion == YieldCriterion.Compression ? new(double.NegativeInfinity, 0, 0) : wave.Largest(-1);
         bool tension = pulled.Stress > pressed.Stress;
         peak = tension ? pulled : pressed;
-        return new(load, peak.Stress, tension ? CapacityReason.Tension : CapacityReason.Compression);
+        return new(load, peak.Stress, tension ? CapacityReason.Tension : CapacityReason.Compression, peak.Corner, peak.Eta);
     }
 
     private static FirstYieldLoad Concentric(in StrutNumbers strut, double critical, YieldCriterion criterion) =>

@@ -36,9 +36,9 @@ internal readonly struct AxisFunctions<T> where T : struct, ILane<T>
         T delta2 = delta * delta;
         T away = T.Abs(delta);
         T sinc = T.WhereLess(away, 0.1, SincSeries(delta2), cos / delta);
-        T versine = T.WhereLess(away, 0.1, T.Of(HalfPi) * delta * VersineSeries(delta2), (one - sin) / oneMinus);
+        Versine = T.WhereLess(away, 0.1, T.Of(HalfPi) * delta * VersineSeries(delta2), (one - sin) / oneMinus);
         BowMoment = rho * HOverSin * T.Of(HalfPi) * sinc / onePlus;
-        BowCosine = T.Of(1 / HalfPi) * Root * HOverSin * (versine - one) / onePlus;
+        BowCosine = T.Of(1 / HalfPi) * Root * HOverSin * (Versine - one) / onePlus;
     }
 
     /// <summary>ρ = N/N_E.</summary>
@@ -58,6 +58,9 @@ internal readonly struct AxisFunctions<T> where T : struct, ILane<T>
 
     /// <summary>g = (1 − h cot h)/h².</summary>
     internal T G { get; }
+
+    /// <summary>(1 − sin h)/(1 − r).</summary>
+    internal T Versine { get; }
 
     /// <summary>ρ C/(1 − ρ): end moment of the clamped, bowed bar in units of 2π EI b/L².</summary>
     internal T BowMoment { get; }

@@ -70,9 +70,32 @@ internal readonly struct StressWave
         return peak;
     }
 
+    /// <summary>Every place whose stress equals the largest to ten digits: mirrored corners, mirrored halves.</summary>
+    internal List<Peak> AllLargest(double sense)
+    {
+        double level = Largest(sense).Stress;
+        double tie = 1e-10 * Math.Max(Math.Abs(level), Math.Abs(mean));
+        var peaks = new List<Peak>();
+        for (int corner = 0; corner < 5; corner++)
+        {
+            double ru = sense * strut.CornersU[corner], rv = sense * strut.CornersV[corner];
+            for (int i = 0; i < 16; i++)
+            {
+                double eta = Climb(ru, rv, (2 * i - 15) * HalfGap);
+                double stress = sense * At(corner, eta);
+                if (stress >= level - tie && !peaks.Exists(p => p.Corner == corner && Math.Abs(p.Eta - eta) < 1e-6))
+                {
+                    peaks.Add(new Peak(stress, corner, eta));
+                }
+            }
+        }
+
+        return peaks;
+    }
+
     /// <summary>Stress at a corner, MPa, compression positive.</summary>
     internal double At(int corner, double eta) =>
-        mean + strut.E * (strut.CornersU[corner] * Value(u, eta) + strut.CornersV[corner] * Value(v, eta));
+        mean + strut.E * (strut.CornersU[corner] * PlaneCurvature.Value(u, eta) + strut.CornersV[corner] * PlaneCurvature.Value(v, eta));
 
     private Vector256<double> Top(int corner, double sense, bool first)
     {
@@ -95,7 +118,7 @@ internal readonly struct StressWave
             if (f[i] + shift >= threshold && (i == 0 || f[i] >= f[i - 1]) && (i == 15 || f[i] >= f[i + 1]))
             {
                 double eta = Climb(ru, rv, (2 * i - 15) * HalfGap);
-                double value = shift + strut.E * (ru * Value(u, eta) + rv * Value(v, eta));
+                double value = shift + strut.E * (ru * PlaneCurvature.Value(u, eta) + rv * PlaneCurvature.Value(v, eta));
                 // Mirrored corners of an equal angle and mirrored halves of the strut tie; rounding must not choose between them.
                 if (value > peak.Stress * (peak.Stress > 0 ? 1 + 1e-13 : 1) + double.Epsilon)
                 {
@@ -140,8 +163,8 @@ internal readonly struct StressWave
 
         for (int i = 0; i < 50; i++)
         {
-            (double du, double ddu) = Slopes(u, eta);
-            (double dv, double ddv) = Slopes(v, eta);
+            (double du, double ddu) = PlaneCurvature.Slopes(u, eta);
+            (double dv, double ddv) = PlaneCurvature.Slopes(v, eta);
             double slope = ru * du + rv * dv, bend = ru * ddu + rv * ddv;
             if (slope > 0)
             {
@@ -170,66 +193,17 @@ internal readonly struct StressWave
         return eta;
     }
 
-    private double Slope(double ru, double rv, double eta) => ru * Slopes(u, eta).First + rv * Slopes(v, eta).First;
+    private double Slope(double ru, double rv, double eta) => ru * PlaneCurvature.Slopes(u, eta).First + rv * PlaneCurvature.Slopes(v, eta).First;
 
     private static (Vector256<double> Even, Vector256<double> Odd) Parts(
         in PlaneWave<Lane1> wave, Vector256<double> eta, Vector256<double> cosBow, double e)
     {
         double h = wave.H.Value, gap = wave.OneMinusRho.Value;
         (Vector256<double> sin, Vector256<double> cos) = Vector256.SinCos(h * eta);
-        Vector256<double> w = Math.Abs(gap) > NearEuler
+        Vector256<double> w = Math.Abs(gap) > PlaneCurvature.NearEuler
             ? (cos - cosBow) * (1 / gap)
-            : NearEulerShape(h, eta);
+            : PlaneCurvature.NearEulerShape(h, eta);
         return ((e * wave.Cos.Value) * cos + (e * wave.Bow.Value) * w, (e * wave.Sin.Value) * sin);
-    }
-
-    private const double NearEuler = 1e-3;
-
-    /// <summary>W as a product of sines, for ρ close to 1: (π²/8) η² sinc((π/2 + h)η/2) sinc((π/2 − h)η/2).</summary>
-    private static Vector256<double> NearEulerShape(double h, Vector256<double> eta)
-    {
-        double sum = 0.5 * (HalfPi + h), difference = 0.5 * (HalfPi - h);
-        Vector256<double> small = (difference * difference) * eta * eta;
-        Vector256<double> sinc = Vector256<double>.One - small * (1.0 / 6) + small * small * (1.0 / 120);
-        return (Math.PI * Math.PI / 8 / sum) * eta * Vector256.Sin(sum * eta) * sinc;
-    }
-
-    private static double Value(in PlaneWave<Lane1> wave, double eta)
-    {
-        (double sin, double cos) = Math.SinCos(wave.H.Value * eta);
-        return wave.Cos.Value * cos + wave.Sin.Value * sin + wave.Bow.Value * Shape(wave, eta, cos);
-    }
-
-    private static double Shape(in PlaneWave<Lane1> wave, double eta, double cos)
-    {
-        double h = wave.H.Value, gap = wave.OneMinusRho.Value;
-        if (Math.Abs(gap) > NearEuler)
-        {
-            return (cos - Math.Cos(HalfPi * eta)) / gap;
-        }
-
-        double sum = 0.5 * (HalfPi + h), difference = 0.5 * (HalfPi - h);
-        double small = difference * difference * eta * eta;
-        return Math.PI * Math.PI / 8 / sum * eta * Math.Sin(sum * eta) * (1 - small / 6 + small * small / 120);
-    }
-
-    /// <summary>First and second derivative of the curvature with respect to η.</summary>
-    private static (double First, double Second) Slopes(in PlaneWave<Lane1> wave, double eta)
-    {
-        double h = wave.H.Value;
-        (double sin, double cos) = Math.SinCos(h * eta);
-        (double bowSin, double bowCos) = Math.SinCos(HalfPi * eta);
-        double gap = wave.OneMinusRho.Value;
-        double w = Shape(wave, eta, cos);
-        double difference = 0.5 * (HalfPi - h) * eta;
-        double sinc = 1 - difference * difference / 6;
-        double slopeW = Math.Abs(gap) > NearEuler
-            ? (HalfPi * bowSin - h * sin) / gap
-            : HalfPi * HalfPi / (HalfPi + h) * (HalfPi * eta * Math.Cos(0.5 * (HalfPi + h) * eta) * sinc + sin);
-        double bendW = HalfPi * HalfPi * bowCos - h * h * w;
-        double waveBend = wave.Cos.Value * cos + wave.Sin.Value * sin;
-        return (h * (wave.Sin.Value * cos - wave.Cos.Value * sin) + wave.Bow.Value * slopeW,
-            -h * h * waveBend + wave.Bow.Value * bendW);
     }
 
     /// <summary>A bound of |d²s/dη²| at a corner.</summary>

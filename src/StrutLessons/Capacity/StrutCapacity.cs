@@ -1,0 +1,65 @@
+using StrutLessons.Member;
+using StrutLessons.Sections;
+using StrutLessons.Stress;
+
+namespace StrutLessons.Capacity;
+
+/// <summary>Finds the load a strut can carry: first yield at a corner, or the critical load if nothing yields before.</summary>
+public static class StrutCapacity
+{
+    /// <summary>Capacity over all the strut's bows, with the whole iteration of each.</summary>
+    /// <exception cref="InputException">A constant joint moment makes the strut yield without load.</exception>
+    public static CapacityResult Of(Strut strut) => Find(strut) is var result && result.Governing.Reason != CapacityReason.YieldsWithoutLoad
+        ? result
+        : throw new InputException("constant joint moment", "the moment given", "small enough that the unloaded strut stays elastic",
+            "The moments at the joints alone make a corner yield: reduce the tie force or its eccentricity.");
+
+    /// <summary>As <see cref="Of"/>, but returns false where no capacity exists; the result still tells the reason.</summary>
+    public static bool TryOf(Strut strut, out CapacityResult result)
+    {
+        result = Find(strut);
+        return result.Governing.Reason != CapacityReason.YieldsWithoutLoad;
+    }
+
+    /// <summary>Capacity of one bow alone as a plain number, N; allocates nothing and is meant for large studies.</summary>
+    /// <param name="strut">The strut.</param>
+    public static double LoadOf(Strut strut)
+    {
+        ArgumentNullException.ThrowIfNull(strut);
+        double critical = CriticalLoad.Of(strut), least = double.PositiveInfinity;
+        for (int i = 0; i < strut.Bows.Count; i++)
+        {
+            least = Math.Min(least, FirstYield.Find(new StrutNumbers(strut, strut.Bows[i]), critical).Load);
+        }
+
+        return least;
+    }
+
+    private static CapacityResult Find(Strut strut)
+    {
+        ArgumentNullException.ThrowIfNull(strut);
+        double critical = CriticalLoad.Of(strut);
+        return new(strut, critical, [.. strut.Bows.Select(bow => ForBow(strut, bow, critical))]);
+    }
+
+    private static BowCapacity ForBow(Strut strut, Bow bow, double critical)
+    {
+        var numbers = new StrutNumbers(strut, bow);
+        var trace = new List<Trial>();
+        FirstYieldLoad first = FirstYield.Find(numbers, critical, YieldCriterion.Any, trace);
+        return new(
+            bow, first.Load, first.Reason, PlaceOf(first),
+            Yield(FirstYield.Find(numbers, critical, YieldCriterion.Compression)),
+            Yield(FirstYield.Find(numbers, critical, YieldCriterion.Tension)),
+            [.. trace.Select((t, i) => new CapacityTrial(
+                i + 1, t.Load, t.Stress, t.Stress / numbers.YieldStrength, t.Sense, Place(t.Corner, t.Eta, t.Stress)))]);
+
+        StressPlace Place(int corner, double eta, double stress) => new(stress, (Corner)corner, 0.5 * (1 + eta) * strut.BarLength);
+
+        StressPlace? PlaceOf(FirstYieldLoad found) => found.Reason is CapacityReason.Compression or CapacityReason.Tension
+            ? Place(found.Corner, found.Eta, numbers.YieldStrength)
+            : null;
+
+        FirstYieldPlace? Yield(FirstYieldLoad found) => PlaceOf(found) is { } place ? new(found.Load, place) : null;
+    }
+}
