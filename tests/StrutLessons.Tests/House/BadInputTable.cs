@@ -1,0 +1,7 @@
+namespace StrutLessons.Tests.House;
+
+/// <summary>The wrong inputs, one file per layer.</summary>
+internal static partial class BadInputTable
+{
+    internal static IEnumerable<BadInput> All => [.. Materials, .. Sections, .. Eccentricity, .. Joints];
+}
