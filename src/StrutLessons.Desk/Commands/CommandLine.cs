@@ -37,7 +37,7 @@ public static class CommandLine
     private static RootCommand Build()
     {
         var root = new RootCommand("Lessons on the steel angle strut and its end connections: without a word, plays every lesson and writes the pages.");
-        SiteCommand.AddTo(root);
+        SiteCommand.SetAction(root);
         root.Subcommands.Add(SiteCommand.Build());
         root.Subcommands.Add(RunCommand.Build());
         HelpWithExamples.AddTo(root);

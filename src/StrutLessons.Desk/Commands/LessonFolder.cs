@@ -1,3 +1,4 @@
+using System.CommandLine;
 using StrutLessons.Kernel.Notebooks;
 
 namespace StrutLessons.Desk.Commands;
@@ -5,9 +6,20 @@ namespace StrutLessons.Desk.Commands;
 /// <summary>Finds the lessons of the repository, wherever the program is called from.</summary>
 internal static class LessonFolder
 {
+    /// <summary>The argument of verbs that work on lessons.</summary>
+    internal static Argument<string[]> PathArgument() => new("path")
+    {
+        Description = "Notebooks, or folders of notebooks; all lessons if none is named.",
+        Arity = ArgumentArity.ZeroOrMore,
+    };
+
+    /// <summary>The notebooks named, or all lessons of the repository.</summary>
+    /// <exception cref="NotebookException">A path leads nowhere, or none is given outside the repository.</exception>
+    internal static IReadOnlyList<string> Files(string[]? paths) =>
+        [.. (paths is { Length: > 0 } ? paths : [Find()]).SelectMany(NotebookFile.Find)];
+
     /// <summary>The folder <c>notebooks</c> of the repository around the current folder or around the program itself.</summary>
-    /// <exception cref="NotebookException">Neither lies in the repository.</exception>
-    internal static string Find() =>
+    private static string Find() =>
         Upwards(Directory.GetCurrentDirectory()) ?? Upwards(AppContext.BaseDirectory)
         ?? throw new NotebookException(
             "The folder notebooks of the lessons is not found from here. Call the program inside the repository, or name a notebook or folder.");

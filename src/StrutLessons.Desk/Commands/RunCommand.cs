@@ -1,5 +1,4 @@
 using System.CommandLine;
-using StrutLessons.Kernel.Notebooks;
 
 namespace StrutLessons.Desk.Commands;
 
@@ -8,11 +7,7 @@ internal static class RunCommand
 {
     internal static Command Build()
     {
-        var paths = new Argument<string[]>("path")
-        {
-            Description = "Notebooks, or folders of notebooks; all lessons if none is named.",
-            Arity = ArgumentArity.ZeroOrMore,
-        };
+        var paths = LessonFolder.PathArgument();
         var times = new Option<bool>("--times") { Description = "Say how long each cell took." };
         var limit = new Option<double?>("--limit") { Description = "Seconds one cell may take (120 unless given).", HelpName = "seconds" };
         limit.Validators.Add(result =>
@@ -25,13 +20,12 @@ internal static class RunCommand
         var command = new Command("run", "Plays notebooks from top to bottom and reports the first cell that fails.") { paths, times, limit };
         command.SetAction(async (parsed, cancel) =>
         {
-            var named = parsed.GetValue(paths) is { Length: > 0 } given ? given : [LessonFolder.Find()];
-            string[] files = [.. named.SelectMany(NotebookFile.Find)];
+            var files = LessonFolder.Files(parsed.GetValue(paths));
             var limitTime = parsed.GetValue(limit) is { } seconds ? TimeSpan.FromSeconds(seconds) : (TimeSpan?)null;
             var played = await Playing.PlayAsync(files, parsed.GetValue(times), limitTime, cancel).ConfigureAwait(false);
-            Console.WriteLine(files.Length == 0
+            Console.WriteLine(played.Count == 0
                 ? "There is no notebook to run."
-                : $"{played.Count(lesson => lesson.Succeeded)} of {played.Count} lessons ran to the end.");
+                : $"{played.Count(lesson => lesson.Succeeded)} of {Words.Count(played.Count, "notebook")} ran to the end.");
             return played.All(lesson => lesson.Succeeded) ? 0 : 1;
         });
         return command;

@@ -1,4 +1,6 @@
+using System.Text.RegularExpressions;
 using Microsoft.DotNet.Interactive.Formatting;
+using Plotly.NET;
 using StrutLessons.Notebook;
 
 namespace StrutLessons.Kernel.Engine;
@@ -6,7 +8,7 @@ namespace StrutLessons.Kernel.Engine;
 /// <summary>
 /// Turns a value into what is shown. The lessons' own values are asked first; the engine's formatters serve the rest.
 /// </summary>
-internal static class Rendering
+internal static partial class Rendering
 {
     // The engine formats every value before it hands it over, and knows one preferred type per .NET type.
     // A type of ours that costs nothing to write keeps it from doing work that is thrown away.
@@ -46,9 +48,20 @@ internal static class Rendering
 
     private static IReadOnlyList<ShownPart> Default(object value)
     {
+        if (value is GenericChart chart)
+        {
+            // The data alone: the page that shows it brings its own copy of the chart library.
+            return [new ShownPart("application/vnd.plotly.v1+json", GenericChart.toFigureJson(chart)), new ShownPart(PlainTextFormatter.MimeType, "Chart")];
+        }
         var text = new ShownPart(PlainTextFormatter.MimeType, value.ToDisplayString());
         var type = value.GetType();
         var isPlain = type.IsPrimitive || type.IsEnum || value is string or decimal or DateTime or TimeSpan;
-        return isPlain ? [text] : [new ShownPart(HtmlFormatter.MimeType, value.ToDisplayString(HtmlFormatter.MimeType)), text];
+        return isPlain ? [text] : [new ShownPart(HtmlFormatter.MimeType, Unstyled(value.ToDisplayString(HtmlFormatter.MimeType))), text];
     }
+
+    /// <summary>The engine repeats its style sheet under every value; pages and front ends have their own.</summary>
+    private static string Unstyled(string html) => EngineStyle().Replace(html, "");
+
+    [GeneratedRegex(@"<style>\s*\.dni-code-hint.*?</style>\s*$", RegexOptions.Singleline)]
+    private static partial Regex EngineStyle();
 }

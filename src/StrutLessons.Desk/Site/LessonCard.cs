@@ -1,0 +1,37 @@
+using System.Text.RegularExpressions;
+using StrutLessons.Kernel.Notebooks;
+
+namespace StrutLessons.Desk.Site;
+
+/// <summary>What the list of lessons says about a lesson, read from its first text cell.</summary>
+/// <param name="Title">The lesson's title.</param>
+/// <param name="Abilities">What the reader will be able to do.</param>
+/// <param name="Time">How long it takes, in words; empty if the lesson does not say.</param>
+public sealed partial record LessonCard(string Title, IReadOnlyList<string> Abilities, string Time)
+{
+    /// <summary>Reads the card of a lesson.</summary>
+    public static LessonCard Of(NotebookFile notebook)
+    {
+        ArgumentNullException.ThrowIfNull(notebook);
+        var opening = notebook.Cells.FirstOrDefault(cell => cell.Kind == CellKind.Text);
+        var lines = opening?.Lines ?? [];
+        string[] abilities =
+        [
+            .. lines.SkipWhile(line => !Promise().IsMatch(line)).Skip(1)
+                .SkipWhile(string.IsNullOrWhiteSpace)
+                .TakeWhile(line => Item().IsMatch(line))
+                .Select(line => Item().Replace(line, "")),
+        ];
+        var time = lines.Select(line => TimeLine().Match(line)).FirstOrDefault(match => match.Success)?.Groups[1].Value.Trim() ?? "";
+        return new LessonCard(notebook.Title, abilities, time);
+    }
+
+    [GeneratedRegex(@"\byou (can|will be able to)\b|\bable to\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Promise();
+
+    [GeneratedRegex(@"^\s*([-*+]|\d+[.)])\s+")]
+    private static partial Regex Item();
+
+    [GeneratedRegex(@"^\*\*Time\W*\*\*\W*(.+)$", RegexOptions.IgnoreCase)]
+    private static partial Regex TimeLine();
+}
