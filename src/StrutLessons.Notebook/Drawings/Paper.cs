@@ -44,15 +44,18 @@ internal readonly record struct Box(double Left, double Top, double Right, doubl
 
     internal bool Holds(Box other) => other.Left >= Left && other.Right <= Right && other.Top >= Top && other.Bottom <= Bottom;
 
-    /// <summary>The length of the straight line that lies inside the rectangle (clipping after Liang and Barsky).</summary>
-    internal double LengthInside(Paper a, Paper b)
+    /// <summary>The length of the straight line that lies inside the rectangle.</summary>
+    internal double LengthInside(Paper a, Paper b) => Inside(a, b) is var (from, to) ? (to - from).Length : 0;
+
+    /// <summary>The part of the straight line that lies inside the rectangle, null if none (clipping after Liang and Barsky).</summary>
+    internal (Paper From, Paper To)? Inside(Paper a, Paper b)
     {
         double from = 0, to = 1;
         Paper d = b - a;
         return Clip(-d.X, a.X - Left, ref from, ref to) && Clip(d.X, Right - a.X, ref from, ref to)
             && Clip(-d.Y, a.Y - Top, ref from, ref to) && Clip(d.Y, Bottom - a.Y, ref from, ref to)
-            ? (to - from) * d.Length
-            : 0;
+            ? (a + from * d, a + to * d)
+            : null;
     }
 
     private static bool Clip(double slope, double room, ref double from, ref double to)

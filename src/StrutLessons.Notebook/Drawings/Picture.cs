@@ -25,7 +25,7 @@ internal sealed record Picture(Box Sheet, ImmutableList<Mark> Marks)
         Label label = Label.Read(text);
         double width = label.Width(size) * (bold ? 1.1 : 1), height = (TextWidth.Ascent + TextWidth.Descent) * size;
         (double Cost, Box Place, double Reach) best = (double.MaxValue, default, 0);
-        foreach (double reach in (ReadOnlySpan<double>)[gap, gap + 8, gap + 18, gap + 32, gap + 50, gap + 72, gap + 98])
+        foreach (double reach in (ReadOnlySpan<double>)[gap, gap + 8, gap + 18, gap + 32, gap + 50, gap + 72, gap + 98, gap + 126])
         {
             for (int i = 0; i < 24; i++)
             {
@@ -33,7 +33,7 @@ internal sealed record Picture(Box Sheet, ImmutableList<Mark> Marks)
                 // The box touches the ring around the point with its near side.
                 Paper centre = point + new Paper(direction.X * (reach + width / 2), direction.Y * (reach + height / 2));
                 var place = new Box(centre.X - width / 2, centre.Y - height / 2, centre.X + width / 2, centre.Y + height / 2);
-                double cost = Cost(place) + 0.35 * (reach - gap) + 0.9 * ((i + 1) / 2);
+                double cost = Cost(place) + 0.2 * (reach - gap) + 0.9 * ((i + 1) / 2);
                 best = cost < best.Cost ? (cost, place, reach) : best;
             }
         }
