@@ -1,12 +1,34 @@
+using StrutLessons.Capacity;
+using StrutLessons.Eccentricity;
+using StrutLessons.Joints;
+using StrutLessons.Member;
+using StrutLessons.Notebook.Charts;
+using StrutLessons.Notebook.Drawings;
+using StrutLessons.Notebook.Working;
+using StrutLessons.Sections;
+
 namespace StrutLessons.Notebook;
 
 /// <summary>The one place that says how a value looks in a cell. Whoever runs cells asks here and needs to know nothing else.</summary>
 public static class Showing
 {
     /// <summary>The forms of a value, best first; null if the value is none of ours and the caller shows it in its own way.</summary>
-    public static IReadOnlyList<ShownPart>? Show(object value) => value switch
+    public static IReadOnlyList<ShownPart>? Show(object value) => Picture(value)?.Shown();
+
+    /// <summary>A value by itself is shown by its main picture; a result without one by its worked steps.</summary>
+    private static IShown? Picture(object value) => value switch
     {
-        IShown shown => shown.Shown(),
+        IShown shown => shown,
+        AngleSection section => Draw.Section(section),
+        Angle angle => Draw.Section(angle.Connected()),
+        LoadPoint point => Draw.Eccentricity(point),
+        GussetFormula gusset => Draw.GussetBending(gusset),
+        JointHinge joint => Plot.Contributions(joint),
+        SecondOrderSolution solution => Draw.Shape(solution),
+        CapacityResult capacity => Plot.Iteration(capacity),
+        CapacityCurve curve => Plot.Curve(curve),
+        IWorked worked => Steps.Of(worked),
+        Plotly.NET.GenericChart chart => new ForeignChart(chart),
         _ => null,
     };
 }

@@ -50,17 +50,22 @@ internal sealed record Label(ImmutableArray<Run> Runs)
         switch (node)
         {
             case MathNode.Row row:
-                foreach (MathNode item in row.Items)
+                for (int i = 0; i < row.Items.Length; i++)
                 {
-                    AddMaths(runs, item, level);
+                    bool between = level == 0 && i > 0 && i < row.Items.Length - 1;
+                    if (between && row.Items[i] is MathNode.Sign { Kind: SignKind.Relation or SignKind.Binary } sign)
+                    {
+                        runs.Add(new Run($" {sign.Text} ", level, false));
+                    }
+                    else
+                    {
+                        AddMaths(runs, row.Items[i], level);
+                    }
                 }
 
                 break;
             case MathNode.Name name:
                 runs.Add(new Run(name.Text, level, !name.Upright && char.IsLetter(name.Text[0])));
-                break;
-            case MathNode.Sign { Kind: SignKind.Relation or SignKind.Binary } sign when level == 0:
-                runs.Add(new Run($" {sign.Text} ", level, false));
                 break;
             case MathNode.Script script:
                 AddMaths(runs, script.Base, level);

@@ -33,8 +33,8 @@ internal enum Anchor
     End,
 }
 
-/// <summary>A line of text with its base line at a point; turned text runs upwards.</summary>
-internal sealed record Words(string Text, Paper At, Anchor Anchor, double Size, Ink Ink = Ink.Text, bool Turned = false, bool Bold = false) : Mark
+/// <summary>A line of text with its base line at a point; turned text runs upwards; a halo keeps lines behind it from its letters.</summary>
+internal sealed record Words(string Text, Paper At, Anchor Anchor, double Size, Ink Ink = Ink.Text, bool Turned = false, bool Bold = false, bool Halo = false) : Mark
 {
     internal override Box Bounds
     {

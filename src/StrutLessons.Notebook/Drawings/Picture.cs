@@ -39,7 +39,7 @@ internal sealed record Picture(Box Sheet, ImmutableList<Mark> Marks)
         }
 
         Box b = best.Place;
-        var words = new Words(text, new Paper(b.Left, b.Top + TextWidth.Ascent * size), Anchor.Start, size, ink, false, bold);
+        var words = new Words(text, new Paper(b.Left, b.Top + TextWidth.Ascent * size), Anchor.Start, size, ink, false, bold, true);
         Picture named = With(words);
         return best.Reach <= gap + 10 ? named : named.With(Leader(b, point, ink == Ink.Text ? Ink.Soft : ink));
     }

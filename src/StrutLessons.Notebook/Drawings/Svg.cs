@@ -67,8 +67,11 @@ internal static class Svg
             new XAttribute("font-size", Px(words.Size)),
             new XAttribute("text-anchor", words.Anchor switch { Anchor.Start => "start", Anchor.Middle => "middle", _ => "end" }),
             words.Bold ? new XAttribute("font-weight", "600") : null,
-            new XAttribute("class", "sl-f-" + Palette.Name(words.Ink)),
-            new XAttribute("fill", Palette.Colour(words.Ink)));
+            new XAttribute("class", "sl-f-" + Palette.Name(words.Ink) + (words.Halo ? " sl-s-sheet" : "")),
+            new XAttribute("fill", Palette.Colour(words.Ink)),
+            words.Halo
+                ? [new XAttribute("stroke", Palette.Colour(Ink.Sheet)), new XAttribute("stroke-width", "3"), new XAttribute("stroke-linejoin", "round"), new XAttribute("paint-order", "stroke")]
+                : Array.Empty<XAttribute>());
         ImmutableArray<Run> runs = Label.Read(words.Text).Runs;
         double level = 0;
         foreach (Run run in runs)
