@@ -94,10 +94,6 @@ public sealed record Girder
     /// <summary>St Venant torsion constant of one flange plate alone, b t_f³/3, mm⁴.</summary>
     public double FlangeTorsionConstant => Width * Math.Pow(FlangeThickness, 3) / 3;
 
-    /// <summary>Torsion constant of three thin rectangles, without fillets: ⅓(2 b t_f³ + h_s t_w³), mm⁴.</summary>
-    public double ThinTorsionConstant =>
-        2 * FlangeTorsionConstant + FlangeSpacing * Math.Pow(WebThickness, 3) / 3;
-
     private double ClearHeight => Height - 2 * FlangeThickness;
 
     /// <summary>St Venant torsion constant I_t by the chosen formula, mm⁴.</summary>
@@ -105,9 +101,14 @@ public sealed record Girder
     public double TorsionConstant(TorsionConstantRule rule = TorsionConstantRule.Catalogue2014)
     {
         double b = Width, tf = FlangeThickness, tw = WebThickness, r = RootRadius;
+        if (Guard.Named(rule, "torsion constant rule") == TorsionConstantRule.ThinPlates)
+        {
+            return 2 * FlangeTorsionConstant + FlangeSpacing * Math.Pow(tw, 3) / 3;
+        }
+
         double d = (Math.Pow(tf + r, 2) + tw * (r + tw / 4)) / (2 * r + tf);
         double web = ClearHeight * Math.Pow(tw, 3) / 3;
-        if (Guard.Named(rule, "torsion constant rule") == TorsionConstantRule.Catalogue2014)
+        if (rule == TorsionConstantRule.Catalogue2014)
         {
             return 2 * (b - 0.63 * tf) * Math.Pow(tf, 3) / 3 + web + 2 * (tw / tf) * (0.145 + 0.1 * r / tf) * Math.Pow(d, 4);
         }

@@ -14,6 +14,12 @@ public enum TorsionConstantRule
     /// α₁ = −0.042 + 0.2204 t_w/t_f + 0.1355 r/t_f − 0.0865 r t_w/t_f² − 0.0725 (t_w/t_f)². Source: SCI P385 (from memory).
     /// </summary>
     SciP385,
+
+    /// <summary>
+    /// Three thin rectangles between the flange mid-planes, without fillets: I_t = ⅓(2 b t_f³ + (h − t_f) t_w³) (thin-walled theory).
+    /// Smaller than the printed values; the plate analyses of this project have the same I_t.
+    /// </summary>
+    ThinPlates,
 }
 
 /// <summary>Which formula gives the warping constant; the two differ by 0.1 to 0.7 %.</summary>
