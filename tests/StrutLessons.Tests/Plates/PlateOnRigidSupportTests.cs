@@ -4,16 +4,16 @@ using Xunit.Abstractions;
 namespace StrutLessons.Tests.Plates;
 
 /// <summary>Family G of the reference cases, and facts that hold for every gusset on a rigid support.</summary>
-public class GussetOnRigidSupportTests(ITestOutputHelper output)
+public class PlateOnRigidSupportTests(ITestOutputHelper output)
 {
     private static readonly Lazy<List<(JointCase Case, GussetFlexibility Own)>> Flexible = new(() =>
-        [.. JointCase.Of("G").Select(c => (c, GussetOnRigidSupport.Flexibility(c.Gusset())))]);
+        [.. JointCase.Of("G").Select(c => (c, PlateOnRigidSupport.Flexibility(c.Gusset())))]);
 
     private static readonly Lazy<List<(JointCase Case, GussetBuckling Own)>> Buckled = new(() =>
-        [.. JointCase.Of("G").Select(c => (c, GussetOnRigidSupport.Buckling(c.Gusset())))]);
+        [.. JointCase.Of("G").Select(c => (c, PlateOnRigidSupport.Buckling(c.Gusset())))]);
 
     private static readonly Lazy<List<(JointCase Case, GussetFlexibility Own)>> Compressed = new(() =>
-        [.. JointCase.Of("G").Select(c => (c, GussetOnRigidSupport.FlexibilityUnder(c.Gusset(), c.Out("N_test_kN") * 1e3)))]);
+        [.. JointCase.Of("G").Select(c => (c, PlateOnRigidSupport.FlexibilityUnder(c.Gusset(), c.Out("N_test_kN") * 1e3)))]);
 
     public static TheoryData<string> Entries => ["f_ww", "f_wtheta", "f_thetatheta", "f_omegaomega"];
 
@@ -63,7 +63,7 @@ public class GussetOnRigidSupportTests(ITestOutputHelper output)
     {
         foreach (var (reference, own) in Flexible.Value)
         {
-            var finer = GussetOnRigidSupport.Flexibility(own.Plate, fineness: 8).Limit;
+            var finer = PlateOnRigidSupport.Flexibility(own.Plate, fineness: 8).Limit;
             double off = Math.Abs(own.Fine.SlopePerMoment / finer.SlopePerMoment - 1);
             Assert.True(off < 1.6 * own.SlopePerMoment.RelativeError + 0.001, $"{reference.Id}: off {off}, estimate {own.SlopePerMoment.RelativeError}");
         }
@@ -76,7 +76,7 @@ public class GussetOnRigidSupportTests(ITestOutputHelper output)
     public void A_plain_strip_has_nearly_its_beam_stiffness(double lengthOverWidth, double share)
     {
         double width = 100, free = lengthOverWidth * width;
-        var flexibility = GussetOnRigidSupport.Flexibility(new(10, width / 2, width / 2, width, free, 50, 0)).Limit;
+        var flexibility = PlateOnRigidSupport.Flexibility(new(10, width / 2, width / 2, width, free, 50, 0)).Limit;
         Closeness.Relative(share, flexibility.RotationalStiffness * free / (PlateMaterial.Steel.Rigidity(10) * width), 0.01, "share of D b/g");
     }
 
@@ -88,18 +88,18 @@ public class GussetOnRigidSupportTests(ITestOutputHelper output)
         var material = new PlateMaterial(210_000, 0);
         var strip = new GussetPlate(thickness, width / 2, width / 2, width, free, 1, 0);
         double euler = Math.PI * Math.PI * material.YoungsModulus * width * Math.Pow(thickness, 3) / 12 / (4 * free * free);
-        Closeness.Relative(euler, GussetOnRigidSupport.Buckling(strip, material).Free.Value, 0.005, "free buckling load");
-        Closeness.Relative(4 * euler, GussetOnRigidSupport.Buckling(strip, material).Guided.Value, 0.005, "guided buckling load");
+        Closeness.Relative(euler, PlateOnRigidSupport.Buckling(strip, material).Free.Value, 0.005, "free buckling load");
+        Closeness.Relative(4 * euler, PlateOnRigidSupport.Buckling(strip, material).Guided.Value, 0.005, "guided buckling load");
     }
 
     [Fact]
     public void Compression_softens_and_tension_stiffens()
     {
         var plate = JointCase.Of("G").First().Gusset();
-        double at0 = GussetOnRigidSupport.Flexibility(plate).Limit.SlopePerMoment;
-        Assert.True(GussetOnRigidSupport.FlexibilityUnder(plate, 100_000).Limit.SlopePerMoment > at0);
-        Assert.True(GussetOnRigidSupport.FlexibilityUnder(plate, -100_000).Limit.SlopePerMoment < at0);
-        Closeness.Relative(at0, GussetOnRigidSupport.FlexibilityUnder(plate, 0).Limit.SlopePerMoment, 1e-9, "without force");
+        double at0 = PlateOnRigidSupport.Flexibility(plate).Limit.SlopePerMoment;
+        Assert.True(PlateOnRigidSupport.FlexibilityUnder(plate, 100_000).Limit.SlopePerMoment > at0);
+        Assert.True(PlateOnRigidSupport.FlexibilityUnder(plate, -100_000).Limit.SlopePerMoment < at0);
+        Closeness.Relative(at0, PlateOnRigidSupport.FlexibilityUnder(plate, 0).Limit.SlopePerMoment, 1e-9, "without force");
     }
 
     [Fact]
@@ -107,7 +107,7 @@ public class GussetOnRigidSupportTests(ITestOutputHelper output)
     {
         var plate = JointCase.Of("G").First(c => c.In("b_left") < c.In("b_right") && c.In("alpha_deg") == 90).Gusset();
         var mirrored = plate with { Left = plate.Right, Right = plate.Left };
-        var (one, other) = (GussetOnRigidSupport.Flexibility(plate).Limit, GussetOnRigidSupport.Flexibility(mirrored).Limit);
+        var (one, other) = (PlateOnRigidSupport.Flexibility(plate).Limit, PlateOnRigidSupport.Flexibility(mirrored).Limit);
         Closeness.Relative(one.SlopePerMoment, other.SlopePerMoment, 1e-9, "slope per moment");
         Closeness.Relative(one.SlopePerTwist, -other.SlopePerTwist, 1e-7, "slope per twist");
     }
@@ -116,7 +116,7 @@ public class GussetOnRigidSupportTests(ITestOutputHelper output)
     public void The_field_can_be_drawn()
     {
         var plate = JointCase.Of("G").First(c => c.In("alpha_deg") == 60).Gusset();
-        var own = GussetOnRigidSupport.Flexibility(plate);
+        var own = PlateOnRigidSupport.Flexibility(plate);
         var field = own.UnitMoment;
         Assert.All(field.Quads, q => Assert.InRange(Math.Max(Math.Max(q.A, q.B), Math.Max(q.C, q.D)), 0, field.X.Count - 1));
         double area = field.Quads.Sum(q => 0.5 * (

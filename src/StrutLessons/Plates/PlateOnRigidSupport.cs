@@ -4,7 +4,7 @@ namespace StrutLessons.Plates;
 /// Plate analysis of a gusset that is clamped along a rigid support line. Linear thin plate; bolt slip, weld size and the leg's own
 /// flexibility are left out.
 /// </summary>
-public static class GussetOnRigidSupport
+public static class PlateOnRigidSupport
 {
     /// <summary>Number of parts per half free length next to the patch: errors stay near 1 % and below.</summary>
     public const int DefaultFineness = 4;
