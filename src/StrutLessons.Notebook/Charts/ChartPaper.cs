@@ -39,7 +39,7 @@ internal static class ChartPaper
         foreach (Level level in chart.Levels)
         {
             (Paper a, Paper b) = Ends(chart, range, level);
-            picture = level.Vertical ? picture.Name(level.Text, b + new Paper(0, 12), new Paper(1, 0.2), gap: 5) : picture.Name(level.Text, b - 0.12 * (b - a), new Paper(0, -1), gap: 3);
+            picture = level.Vertical ? picture.Name(level.Text, b + new Paper(0, 12), new Paper(b.X > Area.Centre.X ? -1 : 1, 0.2), gap: 5) : picture.Name(level.Text, b - 0.12 * (b - a), new Paper(0, -1), gap: 3);
         }
 
         return new Drawing(picture, Label.Plain(chart.Title), ChartText.Describe(chart));

@@ -31,7 +31,7 @@ public static partial class Draw
 
         picture = picture
             .Name("weld", sheet.At(sheet.SupportAt(-gusset.Gusset.WidthLeft), -gusset.Gusset.WidthLeft), new Paper(-0.4, -1))
-            .Name("hinge of the model", sheet.At(hinge, 0), new Paper(-1, 1), Ink.Force)
+            .Name("hinge of the model", sheet.At(hinge, 0), new Paper(-1, 0.6), Ink.Force)
             .Name("leg of the angle", sheet.LegName, new Paper(0.3, -1));
         return new Drawing(picture, $"Gusset {Figures.Text(gusset.Gusset.Thickness)} mm thick, seen square to its plane",
             $"The plate is welded along its left edge. The first bolt sits {Figures.Text(g)} mm from the weld along the strut; {bolts.Count} bolt{(bolts.Count > 1 ? "s" : "")} in line. " +
@@ -46,7 +46,7 @@ public static partial class Draw
     public static Drawing GussetBending(GussetFormula gusset)
     {
         ArgumentNullException.ThrowIfNull(gusset);
-        double g = gusset.Gusset.FreeLength, end = g + Math.Max(gusset.PatchLength, 0.6 * g) + 0.35 * g, scale = 430 / end;
+        double g = gusset.Gusset.FreeLength, end = 1.9 * g, scale = 430 / end;
         double slope = 0.36;
         Paper At(double s, double w) => new(100 + scale * s, 90 + scale * w);
         // Strip under a constant moment: w = θ s²/(2g) up to the first bolt, straight from there on.
@@ -61,20 +61,15 @@ public static partial class Draw
             Stroke.Line(At(hinge, 0), At(end, slope * (end - hinge)), Ink.Force, 1.8, "10 3 2 3"),
             new Disc(At(hinge, 0), 6, Ink.Force, 2.2, Ink.Sheet),
             new Disc(At(g, slope * g / 2), 4, Ink.Text, 1.6, Ink.Sheet));
-        if (gusset.PatchLength > 0)
-        {
-            double last = g + gusset.PatchLength;
-            picture = picture.With(new Disc(At(last, slope * g / 2 + slope * (last - g)), 4, Ink.Text, 1.6, Ink.Sheet));
-        }
-
         picture = picture
             .Dimension(At(0, 0), At(g, 0), Up, 58, Measure("g", g))
             .Dimension(At(hinge, 0), At(g, 0), Up, 22, Measure("s_h", gusset.HingeDistance), Ink.Force)
             .Name("weld", At(0, 0) + new Paper(0, 40), new Paper(0.4, 1))
-            .Name("bent plate", At(0.6 * g, slope * 0.18 * g), new Paper(-0.6, 1))
-            .Name("first bolt", At(g, slope * g / 2), new Paper(-0.6, 1))
-            .Name("hinge and rigid arm of the model", At(hinge, 0), new Paper(0.3, -1), Ink.Force)
-            .Name("straight plate", At(0.92 * end, 0), new Paper(0, -1), Ink.Soft);
+            .Name("plate, bent", At(0.35 * g, slope * 0.06 * g), new Paper(-0.4, 1), gap: 12)
+            .Name("first bolt", At(g, slope * g / 2), new Paper(-0.5, 1), gap: 14)
+            .Name("held straight by the leg", At(1.5 * g, slope * g), new Paper(-0.5, 1), gap: 12)
+            .Name("hinge and rigid arm of the model", At(0.5 * (end + hinge), 0.5 * slope * (end - hinge)), new Paper(0.5, -1), Ink.Force, gap: 14)
+            .Name("before loading", At(0.93 * end, 0), new Paper(0, -1), Ink.Soft);
         return new Drawing(picture, "Gusset bent by an end moment, side view",
             $"The plate is clamped at the weld and curves up to the first bolt, {Figures.Text(g)} mm away; beyond, the leg holds it straight. " +
             $"The end tangent prolonged backwards meets the straight plate about half way: the model's hinge sits {Figures.Text(gusset.HingeDistance)} mm behind the first bolt. Deflections are enlarged.");

@@ -19,8 +19,8 @@ public static partial class Draw
         most = Math.Max(most, Math.Max(Reach(strut.End1.Eccentricity), Reach(strut.End2.Eccentricity)));
         double perLength = 520 / strut.SystemLength, factor = enlarged > 0 ? enlarged : RoundDown(74 / (most * perLength));
         Picture picture = Picture.Empty(720, 500).With(new Words($"Displacements enlarged {Figures.Text(factor)} times against the length", new Paper(28, 486), Anchor.Start, 12, Ink.Soft));
-        picture = WithView(picture, solution, line, new Paper(96, 120), perLength, factor, "in the plane of the gusset", "y", p => p.Y, EndSprings(strut, s => s.InPlane));
-        picture = WithView(picture, solution, line, new Paper(96, 350), perLength, factor, "square to the gusset", "z", p => p.Z, EndSprings(strut, s => s.OutOfPlane));
+        picture = WithView(picture, solution, line, new Paper(96, 120), perLength, factor, "in the plane of the gusset, along y", "y", p => p.Y, EndSprings(strut, s => s.InPlane));
+        picture = WithView(picture, solution, line, new Paper(96, 350), perLength, factor, "square to the gusset, along z", "z", p => p.Z, EndSprings(strut, s => s.OutOfPlane));
         (double at, Planar _, Planar middle) = line[Stations / 2];
         return new Drawing(picture, $"Deflected shape under {Figures.Text(solution.Load / 1e3)} kN, bow {solution.Bow.Name}",
             $"Two side views of the strut, enlarged {Figures.Text(factor)} times. At mid-length (x = {Figures.Text(at)} mm) bow and deflection together move the centroid by " +
@@ -66,7 +66,7 @@ public static partial class Draw
             .With(Lines.Arrow(load1 - new Paper(44, 0), load1, Ink.Force, 2.4, 11)).With(Lines.Arrow(load2 + new Paper(44, 0), load2, Ink.Force, 2.4, 11))
             .With(Hinge(hinge1, springs.First)).With(Hinge(hinge2, springs.Second))
             .With(Lines.Arrow(origin + new Paper(-70, 30), origin + new Paper(-70, -6), Ink.Soft, 1.2, 8))
-            .With(new Words($"Seen {view}", new Paper(28, origin.Y - 96), Anchor.Start, 14, Bold: true));
+            .With(new Words($"Displacement {view}", new Paper(28, origin.Y - 96), Anchor.Start, 14, Bold: true));
         picture = picture.Name($"${axis}$", origin + new Paper(-70, -6), new Paper(0, -1), Ink.Soft, 14, 4).Name("$N$", load1 - new Paper(30, 0), new Paper(0, -1), Ink.Force, 15, 6, true)
             .Name(SpringWords(springs.First), hinge1, new Paper(0.2, 1), gap: 12).Name(SpringWords(springs.Second), hinge2, new Paper(-0.2, 1), gap: 12);
         int top = Enumerable.Range(0, line.Length).MaxBy(i => Math.Abs(part(line[i].Total)));

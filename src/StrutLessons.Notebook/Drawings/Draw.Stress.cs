@@ -46,7 +46,7 @@ public static partial class Draw
         foreach (StressPoint corner in section.Corners)
         {
             double s = solution.StressAt(corner.Corner, x);
-            picture = picture.Name($"{Signed(s)} MPa", sheet.At(corner.Position), CornerNames.Outwards(corner.Corner), s < 0 ? Ink.Tension : Ink.Compression, 14, bold: true);
+            picture = picture.Name($"{Signed(s)} MPa", sheet.At(corner.Position), CornerNames.Outwards(corner.Corner), s < 0 ? Ink.Tension : Ink.Compression, 14, 9, true);
         }
 
         picture = picture.With(StressLegend());

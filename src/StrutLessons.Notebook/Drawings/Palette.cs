@@ -19,7 +19,7 @@ public static class Palette
         (Ink.Text, "text", "#1b1f24", "#e8eaed"),
         (Ink.Soft, "soft", "#5f6771", "#a3abb5"),
         (Ink.Grid, "grid", "#dfe3e8", "#3a4149"),
-        (Ink.Sheet, "sheet", "#ffffff", "#16191d"),
+        (Ink.Sheet, "sheet", "#ffffff", "#15191c"),
         (Ink.Steel, "steel", "#cfd6de", "#4a5561"),
         (Ink.Plate, "plate", "#ece5d3", "#3d3a2f"),
         (Ink.Force, "force", "#b3360b", "#ff9a6b"),

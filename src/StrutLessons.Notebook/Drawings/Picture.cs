@@ -24,6 +24,7 @@ internal sealed record Picture(Box Sheet, ImmutableList<Mark> Marks)
     {
         Label label = Label.Read(text);
         double width = label.Width(size) * (bold ? 1.1 : 1), height = (TextWidth.Ascent + TextWidth.Descent) * size;
+        (Mark Mark, Box Bounds)[] drawn = [.. Marks.Select(m => (m, m.Bounds))];
         (double Cost, Box Place, double Reach) best = (double.MaxValue, default, 0);
         foreach (double reach in (ReadOnlySpan<double>)[gap, gap + 8, gap + 18, gap + 32, gap + 50, gap + 72, gap + 98, gap + 126])
         {
@@ -33,7 +34,7 @@ internal sealed record Picture(Box Sheet, ImmutableList<Mark> Marks)
                 // The box touches the ring around the point with its near side.
                 Paper centre = point + new Paper(direction.X * (reach + width / 2), direction.Y * (reach + height / 2));
                 var place = new Box(centre.X - width / 2, centre.Y - height / 2, centre.X + width / 2, centre.Y + height / 2);
-                double cost = Cost(place) + 0.2 * (reach - gap) + 0.9 * ((i + 1) / 2);
+                double cost = Cost(place, drawn) + 0.2 * (reach - gap) + 0.9 * ((i + 1) / 2);
                 best = cost < best.Cost ? (cost, place, reach) : best;
             }
         }
@@ -45,33 +46,37 @@ internal sealed record Picture(Box Sheet, ImmutableList<Mark> Marks)
     }
 
     /// <summary>Texts must not touch; lines should not run through a text; the sheet should not grow.</summary>
-    private double Cost(Box place)
+    private double Cost(Box place, (Mark Mark, Box Bounds)[] drawn)
     {
         double cost = Sheet.Holds(place) ? 0 : 25;
         Box near = place.Grown(2.5);
-        foreach (Mark mark in Marks)
+        foreach ((Mark mark, Box bounds) in drawn)
         {
-            switch (mark)
+            if (bounds.Overlaps(near))
             {
-                case Words words:
-                    cost += words.Bounds.Overlaps(near) ? 1000 : 0;
-                    break;
-                case Stroke { Ink: not Ink.None } stroke:
-                    double inside = 0;
-                    for (int i = 1; i < stroke.Points.Length + (stroke.Closed ? 1 : 0); i++)
-                    {
-                        inside += place.LengthInside(stroke.Points[i - 1], stroke.Points[i % stroke.Points.Length]);
-                    }
-
-                    cost += inside * (stroke.Ink is Ink.Grid ? 0.1 : stroke.Ink is Ink.Soft ? 1.6 : 2.6);
-                    break;
-                case Disc disc:
-                    cost += disc.Bounds.Overlaps(place) ? 40 : 0;
-                    break;
+                cost += mark switch
+                {
+                    Words => 1000,
+                    Stroke { Ink: not Ink.None } stroke => Crossed(stroke, place),
+                    Disc when bounds.Overlaps(place) => 40,
+                    _ => 0,
+                };
             }
         }
 
         return cost;
+    }
+
+    /// <summary>How much of a line runs through a place, weighed by how much the line matters.</summary>
+    private static double Crossed(Stroke stroke, Box place)
+    {
+        double inside = 0;
+        for (int i = 1; i < stroke.Points.Length + (stroke.Closed ? 1 : 0); i++)
+        {
+            inside += place.LengthInside(stroke.Points[i - 1], stroke.Points[i % stroke.Points.Length]);
+        }
+
+        return inside * (stroke.Ink is Ink.Grid ? 0.1 : stroke.Ink is Ink.Soft ? 1.6 : 2.6);
     }
 
     private static Stroke Leader(Box from, Paper to, Ink ink)

@@ -31,7 +31,8 @@ public static class Figures
             return value > 0 ? "∞" : "−∞";
         }
 
-        if (value == 0)
+        // What rounding left over is zero to a reader.
+        if (Math.Abs(value) < 1e-12)
         {
             return "0";
         }

@@ -48,6 +48,11 @@ internal static class MathMarkup
     {
         for (int i = 0; i < items.Length; i++)
         {
+            if (i > 0 && IsFunction(items[i]) && items[i - 1] is not (MathNode.Sign or MathNode.Space))
+            {
+                yield return Thin();
+            }
+
             foreach (XElement element in Elements(items[i]))
             {
                 // A minus in front of a number is a sign, not a difference: no blank after it.
@@ -59,13 +64,16 @@ internal static class MathMarkup
                 yield return element;
             }
 
-            bool function = items[i] is MathNode.Function or MathNode.Script { Base: MathNode.Function };
-            if (function && i + 1 < items.Length && items[i + 1] is not (MathNode.Fence or MathNode.Sign { Kind: SignKind.Open }))
+            if (IsFunction(items[i]) && i + 1 < items.Length && items[i + 1] is not (MathNode.Fence or MathNode.Sign { Kind: SignKind.Open }))
             {
-                yield return new XElement("mspace", new XAttribute("width", "0.17em"));
+                yield return Thin();
             }
         }
     }
+
+    private static bool IsFunction(MathNode node) => node is MathNode.Function or MathNode.Script { Base: MathNode.Function };
+
+    private static XElement Thin() => new("mspace", new XAttribute("width", "0.17em"));
 
     private static XElement Identifier(string text, bool upright) =>
         upright && text.Length == 1 ? new XElement("mi", new XAttribute("mathvariant", "normal"), text) : new XElement("mi", text);
@@ -83,6 +91,13 @@ internal static class MathMarkup
     {
         bool limits = script.Base is MathNode.Function { LimitsBelow: true } or MathNode.Sign { Text: "∑" or "∏" };
         XElement under = Single(script.Base);
+        if (script.Above is MathNode.Sign { Kind: SignKind.Plain } prime && prime.Text.StartsWith('′'))
+        {
+            // The prime of a text face stands high already; raised once more it would shrink to a dot.
+            under = new XElement("mrow", under, new XElement("mo", new XAttribute("lspace", "0"), new XAttribute("rspace", "0"), prime.Text == "′′" ? "″" : prime.Text));
+            script = script with { Above = null };
+        }
+
         return (script.Below, script.Above) switch
         {
             ({ } below, { } above) => new XElement(limits ? "munderover" : "msubsup", under, Single(below), Single(above)),

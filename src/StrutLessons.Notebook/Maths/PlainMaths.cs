@@ -63,16 +63,16 @@ internal static class PlainMaths
 
     /// <summary>A blank stands between two factors, so that E I reads as a product and not as a word.</summary>
     private static bool NeedsBlank(MathNode left, MathNode right) =>
-        left is MathNode.Function && right is not (MathNode.Fence or MathNode.Sign { Kind: SignKind.Open }) ||
+        left is MathNode.Function or MathNode.Script { Base: MathNode.Function } && right is not (MathNode.Fence or MathNode.Sign { Kind: SignKind.Open }) ||
         EndsFactor(left) && right is MathNode.Function ||
         EndsFactor(left) && StartsFactor(right);
 
     private static bool EndsFactor(MathNode node) =>
-        node is MathNode.Name or MathNode.Number or MathNode.Fraction or MathNode.Root or MathNode.Script or MathNode.Accent or MathNode.Fence
+        node is MathNode.Name or MathNode.Words or MathNode.Number or MathNode.Fraction or MathNode.Root or MathNode.Script or MathNode.Accent or MathNode.Fence
             or MathNode.Sign { Kind: SignKind.Close };
 
     private static bool StartsFactor(MathNode node) =>
-        node is MathNode.Name or MathNode.Number or MathNode.Fraction or MathNode.Root or MathNode.Accent
+        node is MathNode.Name or MathNode.Words or MathNode.Number or MathNode.Fraction or MathNode.Root or MathNode.Accent
         || node is MathNode.Script script && (StartsFactor(script.Base) || script.Base is MathNode.Function)
         || node is MathNode.Sign { Kind: SignKind.Large };
 

@@ -168,7 +168,7 @@ internal sealed class TexReader
             }
             else if (c == '_')
             {
-                below = ReadArgument();
+                below = IsWordAhead() ? ReadUpright() : ReadArgument();
             }
             else
             {
@@ -178,6 +178,14 @@ internal sealed class TexReader
         }
 
         return new MathNode.Script(under, below, above);
+    }
+
+    /// <summary>An index of several letters is an abbreviation (cr, eff, pl) and stands upright, unless it names axes (yz, uu).</summary>
+    private bool IsWordAhead()
+    {
+        int close = _at < _text.Length && _text[_at] == '{' ? _text.IndexOf('}', _at) : -1;
+        string inside = close > 0 ? _text[(_at + 1)..close] : "";
+        return inside.Length > 1 && inside.All(char.IsAsciiLetter) && !inside.All(c => c is >= 'u' and <= 'z');
     }
 
     /// <summary>The next single token or braced group.</summary>

@@ -13,8 +13,14 @@ internal static class Tex
             return value > 0 ? @"\infty" : @"-\infty";
         }
 
-        double size = Math.Abs(value);
-        if (size == 0 || (size >= 1e-3 && size < 1e6))
+        // What rounding left over is zero to a reader.
+        double size = Math.Abs(value) < 1e-12 ? 0 : Math.Abs(value);
+        if (size == 0)
+        {
+            return "0";
+        }
+
+        if (size >= 1e-3 && size < 1e6)
         {
             return value.ToString("G5", CultureInfo.InvariantCulture) is var text && text.Contains('E', StringComparison.Ordinal)
                 ? Math.Round(value).ToString("F0", CultureInfo.InvariantCulture)
