@@ -62,7 +62,8 @@ public sealed partial record GussetFormula
         GuidedBucklingLoad = 0.80 * Math.PI * Math.PI * Stiffness / g;
 
         Contribution = new("gusset", Compliance, HingeDistance, Origin, transverse);
-        Hinge = JointHinge.InSeries([Contribution], boltCount, inPlane, 0, RangeNotes(cot));
+        Notes = RangeNotes(cot);
+        Hinge = JointHinge.InSeries([Contribution], boltCount, inPlane, 0, Notes);
     }
 
     /// <summary>The plate.</summary>
@@ -136,6 +137,9 @@ public sealed partial record GussetFormula
 
     /// <summary>The gusset as a part of a joint.</summary>
     public JointContribution Contribution { get; }
+
+    /// <summary>Where the formula is outside its stated range.</summary>
+    public IReadOnlyList<string> Notes { get; }
 
     /// <summary>The gusset as the whole joint.</summary>
     public JointHinge Hinge { get; }
