@@ -5,6 +5,7 @@ using StrutLessons.Member;
 using StrutLessons.Notebook.Charts;
 using StrutLessons.Notebook.Drawings;
 using StrutLessons.Notebook.Working;
+using StrutLessons.Plates;
 using StrutLessons.Sections;
 
 namespace StrutLessons.Notebook;
@@ -23,6 +24,7 @@ public static class Showing
         Angle angle => Draw.Section(angle.Connected()),
         LoadPoint point => Draw.Eccentricity(point),
         GussetFormula gusset => Draw.GussetBending(gusset),
+        GussetFlexibility plate => Draw.PlateDeflection(plate),
         JointHinge joint => Plot.Contributions(joint),
         SecondOrderSolution solution => Draw.Shape(solution),
         CapacityResult capacity => Plot.Iteration(capacity),

@@ -19,6 +19,12 @@ internal sealed record Stroke(ImmutableArray<Paper> Points, Ink Ink, double Widt
         new([.. points], outline, width, "", true, fill, opacity);
 }
 
+/// <summary>Many short lines of one kind, such as the pieces of a contour, kept together to keep the file small.</summary>
+internal sealed record Segments(ImmutableArray<(Paper From, Paper To)> Lines, Ink Ink, double Width) : Mark
+{
+    internal override Box Bounds => Box.Around(Lines.SelectMany(l => (Paper[])[l.From, l.To]));
+}
+
 /// <summary>A circle.</summary>
 internal sealed record Disc(Paper Centre, double Radius, Ink Ink, double Width, Ink Fill = Ink.None) : Mark
 {

@@ -34,6 +34,8 @@ internal static class Svg
             new XAttribute("points", string.Join(' ', s.Points.Select(p => $"{Px(p.X)},{Px(p.Y)}"))),
             Paint(s.Ink, s.Width, s.Dash, s.Fill),
             s.FillOpacity < 1 ? new XAttribute("fill-opacity", Px(s.FillOpacity)) : null),
+        Segments s => new XElement(Ns + "path", new XAttribute("d", string.Concat(s.Lines.Select(l => $"M{Px(l.From.X)} {Px(l.From.Y)}L{Px(l.To.X)} {Px(l.To.Y)}"))),
+            Paint(s.Ink, s.Width, "", Ink.None)),
         Disc d => new XElement(Ns + "circle", new XAttribute("cx", Px(d.Centre.X)), new XAttribute("cy", Px(d.Centre.Y)),
             new XAttribute("r", Px(d.Radius)), Paint(d.Ink, d.Width, "", d.Fill)),
         Words w => TextElement(w),

@@ -59,6 +59,8 @@ public class DrawingTests
         GussetFormula formula = GussetOnRigidSupport.HandFormula(plate, GalleryStrut.Section, GalleryStrut.Bolts);
         new SvgPage(Draw.Gusset(formula, GalleryStrut.Bolts).Svg).AssertReadable();
         new SvgPage(Draw.GussetBending(formula).Svg).AssertReadable();
+        var panel = new Plates.GussetPlate(10, 80, 80, 80, 130, 60, 40, plate.Inclination, taper);
+        new SvgPage(Draw.PlateDeflection(Plates.PlateOnRigidSupport.Flexibility(panel)).Svg).AssertReadable();
     }
 
     public static TheoryData<double, double, double> Springs => new()

@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Xml.Linq;
+using StrutLessons.Notebook.Charts;
+using StrutLessons.Notebook.Drawings;
+using StrutLessons.Notebook.Maths;
+
+namespace StrutLessons.Notebook.Tables;
+
+/// <summary>
+/// A small table of results: <c>Table.Of("Springs", "thickness (mm)", "$c$ (kNm/rad)").Row(10, 46.0)</c>. Numbers are written with
+/// four significant digits and stand to the right. Immutable; every method returns a new table.
+/// </summary>
+public sealed record Table : IShown
+{
+    private const string Cell = "border:0;border-bottom:1px solid rgba(128,128,128,.4);background:none;padding:.3em .9em .3em 0;";
+
+    private Table(string title, ImmutableArray<string> columns, ImmutableArray<ImmutableArray<object>> rows)
+    {
+        Title = title;
+        Columns = columns;
+        Rows = rows;
+    }
+
+    /// <summary>Title above the table.</summary>
+    public string Title { get; }
+
+    /// <summary>Column heads with units; mathematics between dollar signs.</summary>
+    public ImmutableArray<string> Columns { get; }
+
+    /// <summary>The values: numbers or words.</summary>
+    public ImmutableArray<ImmutableArray<object>> Rows { get; }
+
+    /// <summary>A table without rows.</summary>
+    /// <exception cref="InputException">No column.</exception>
+    public static Table Of(string title, params IReadOnlyList<string> columns)
+    {
+        ArgumentNullException.ThrowIfNull(columns);
+        return columns.Count > 0
+            ? new(title, [.. columns], [])
+            : throw new InputException("columns", "none", "at least one", "Name each column with its unit.");
+    }
+
+    /// <summary>Adds a row.</summary>
+    /// <exception cref="InputException">Not as many values as columns.</exception>
+    public Table Row(params IReadOnlyList<object> values)
+    {
+        ArgumentNullException.ThrowIfNull(values);
+        return values.Count == Columns.Length
+            ? new(Title, Columns, Rows.Add([.. values]))
+            : throw new InputException("row", $"{values.Count} values", $"{Columns.Length}, one for each column", "Add what is missing.");
+    }
+
+    /// <summary>Adds a row for each item.</summary>
+    /// <exception cref="InputException">Not as many values as columns.</exception>
+    public Table For<T>(IEnumerable<T> items, Func<T, IReadOnlyList<object>> row)
+    {
+        ArgumentNullException.ThrowIfNull(items);
+        return items.Aggregate(this, (table, item) => table.Row(row(item)));
+    }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<ShownPart> Shown() => [new("text/html", Html()), new("text/plain", ToString())];
+
+    /// <summary>The table with aligned columns, for a terminal.</summary>
+    public override string ToString() =>
+        $"{Label.Plain(Title)}\n{ChartText.Table([[.. Columns.Select(Label.Plain)], .. Rows.Select(r => r.Select(Words).ToArray())])}".TrimEnd('\n');
+
+    private string Html() => new XElement("div", Style("overflow-x:auto;max-width:100%"),
+        new XElement("table", Style("border-collapse:collapse;border:0;margin:.4em 0;font-size:1em"),
+            new XElement("caption", Style("text-align:left;font-weight:600;padding-bottom:.4em;caption-side:top"), Rich(Title)),
+            new XElement("thead", new XElement("tr", Columns.Select((c, i) =>
+                new XElement("th", new XAttribute("scope", "col"), Style(Cell + "vertical-align:bottom;" + Align(i)), Rich(c))))),
+            new XElement("tbody", Rows.Select(r => new XElement("tr", Style("background:none"),
+                r.Select((v, i) => new XElement("td", Style(Cell + Align(i)), v is string words ? Rich(words) : Words(v)))))))).ToString(SaveOptions.DisableFormatting);
+
+    private string Align(int column) => Rows.Length > 0 && Rows.All(r => r[column] is not string) ? "text-align:right" : "text-align:left";
+
+    private static IEnumerable<object> Rich(string text) =>
+        text.Split('$').Select((part, i) => i % 2 == 1 ? (object)MathMarkup.FromTex(part) : part);
+
+    private static string Words(object value) => value switch
+    {
+        string text => Label.Plain(text),
+        double number => Figures.Text(number),
+        IFormattable other => other.ToString(null, CultureInfo.InvariantCulture),
+        _ => value.ToString() ?? "",
+    };
+
+    private static XAttribute Style(string css) => new("style", css);
+}
