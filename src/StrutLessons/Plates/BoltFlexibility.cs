@@ -26,12 +26,12 @@ public sealed record BoltFlexibility(
     /// <inheritdoc/>
     public IReadOnlyList<WorkedStep> WorkedSteps() =>
     [
-        new("Rotational stiffness of the joint", "c", @"1/f_{\theta\theta}", $"1/{Tex(SlopePerMoment)}",
+        new("Rotational stiffness of the joint", "c", @"1/f_{\theta\theta}", $"1/{Tex.Number(SlopePerMoment)}",
             RotationalStiffness * 1e-6, "kNm/rad", "definition; flexibility from the plate analysis"),
         new("Distance from the first bolt to the hinge", "s_h", @"f_{w\theta}/f_{\theta\theta}",
-            $"{Tex(DeflectionPerMoment)}/{Tex(SlopePerMoment)}", HingeDistance, "mm", "elastic centre of the joint"),
+            $"{Tex.Number(DeflectionPerMoment)}/{Tex.Number(SlopePerMoment)}", HingeDistance, "mm", "elastic centre of the joint"),
         new("Shear stiffness at the hinge", "k_t", @"1/(f_{ww} - f_{w\theta}^2/f_{\theta\theta})",
-            $"1/({Tex(DeflectionPerForce)} - {Tex(DeflectionPerMoment)}^2/{Tex(SlopePerMoment)})",
+            $"1/({Tex.Number(DeflectionPerForce)} - {Tex.Number(DeflectionPerMoment)}^2/{Tex.Number(SlopePerMoment)})",
             ShearStiffness * 1e-3, "kN/mm", "elastic centre of the joint"),
     ];
 
@@ -54,11 +54,5 @@ public sealed record BoltFlexibility(
             Of(RigidPatch.Slope, RigidPatch.Roll), Of(RigidPatch.Roll, RigidPatch.Roll));
 
         double Of(int row, int column) => patch.Flexibility(row, column);
-    }
-
-    private static string Tex(double value)
-    {
-        int exponent = value == 0 ? 0 : (int)Math.Floor(Math.Log10(Math.Abs(value)));
-        return $@"{Guard.Text(value / Math.Pow(10, exponent))} \cdot 10^{{{exponent}}}";
     }
 }

@@ -35,6 +35,12 @@ internal sealed record JointCase(string Id, string Family, JsonElement Input, Js
             Get("alpha_deg") * Math.PI / 180, Get("taper"));
     }
 
+    internal GirderShape Girder() => new(In("h"), In("b"), In("tw"), In("tf"));
+
+    internal GirderSpan Span() => new(In("L_girder"), In("a"));
+
+    internal double Height => In("y0_from_bottom_flange_midplane");
+
     /// <summary>Asserts that every ratio lies within a tolerance of 1 and writes the distribution to the test's output.</summary>
     internal static void AssertRatios(IEnumerable<(string Id, double Ratio)> ratios, double tolerance, string what, ITestOutputHelper output)
     {
