@@ -20,7 +20,8 @@ internal sealed class PathMetric
         weights = new double[model.Size];
         for (int i = 0; i < model.Size; i += RodModel.PerNode)
         {
-            (weights[i], weights[i + 2], weights[i + 4], weights[i + 6]) = (perNode, perNode, perNode, perNode * polar);
+            // u stays out: it is measured from end 1, and the path should not know its ends apart.
+            (weights[i + 2], weights[i + 4], weights[i + 6]) = (perNode, perNode, perNode * polar);
         }
     }
 

@@ -20,7 +20,7 @@ public static class RollAnalysis
         ArgumentNullException.ThrowIfNull(strut);
         Guard.Positive(load, "load", "N", "Compression is positive.");
         var model = new RollModel(strut, Elements);
-        return model.Solve(load, roll) ? model.Read(load, roll) : null;
+        return model.Solve(load, roll) ? new RollReader(model).Read(load, roll) : null;
     }
 
     /// <summary>First yield with and without roll.</summary>
@@ -35,9 +35,10 @@ public static class RollAnalysis
             throw Guard.Fail(yield, "yield strength", "MPa", "finite", "First yield needs a yield strength.");
         }
         var model = new RollModel(strut, Elements);
-        double criticalFlexure = Critical(model, strut, false), critical = Critical(model, strut, true);
+        var reader = new RollReader(model);
+        double criticalFlexure = Critical(model.Flexure, false), critical = Critical(model.Flexure, true);
         return new RollCapacity(
-            FirstYield(model, strut, criticalFlexure, false), FirstYield(model, strut, critical, true), criticalFlexure, critical);
+            FirstYield(model, reader, criticalFlexure, false), FirstYield(model, reader, critical, true), criticalFlexure, critical);
     }
 
     /// <summary>Critical load of the straight strut under a force through its centroid, with its springs, N.</summary>
@@ -46,12 +47,13 @@ public static class RollAnalysis
     public static double CriticalLoad(ReferenceStrut strut, bool roll = true)
     {
         ArgumentNullException.ThrowIfNull(strut);
-        return Critical(new RollModel(strut, Elements), strut, roll);
+        return Critical(new FlexureModel(strut, Elements), roll);
     }
 
     /// <summary>Bisection on the number of unstable modes cannot skip a critical load.</summary>
-    private static double Critical(RollModel model, ReferenceStrut strut, bool roll)
+    private static double Critical(FlexureModel model, bool roll)
     {
+        ReferenceStrut strut = model.Strut;
         double high = Math.PI * Math.PI * strut.Steel.ElasticModulus * strut.Section.Iv / (strut.Length * strut.Length), low = 0;
         while (model.UnstableModes(high, roll) == 0)
         {
@@ -66,8 +68,9 @@ public static class RollAnalysis
     }
 
     /// <summary>Smallest load at which a corner yields. Loads are scanned from below, denser towards the critical load, before the root is closed in.</summary>
-    private static ElasticState FirstYield(RollModel model, ReferenceStrut strut, double critical, bool roll)
+    private static ElasticState FirstYield(RollModel model, RollReader reader, double critical, bool roll)
     {
+        ReferenceStrut strut = model.Flexure.Strut;
         const int Scan = 24;
         double yield = strut.Steel.YieldStrength;
         ElasticState? last = null;
@@ -78,10 +81,10 @@ public static class RollAnalysis
             {
                 break;
             }
-            ElasticState state = model.Read(load, roll);
+            ElasticState state = reader.Read(load, roll);
             if (state.LargestStress >= yield)
             {
-                return CloseIn(model, last?.Load ?? 0, last?.LargestStress ?? 0, state, yield, roll);
+                return CloseIn(model, reader, last?.Load ?? 0, last?.LargestStress ?? 0, state, yield, roll);
             }
             last = state;
             if (load >= strut.SquashLoad)
@@ -93,7 +96,7 @@ public static class RollAnalysis
         return last!;
     }
 
-    private static ElasticState CloseIn(RollModel model, double low, double lowStress, ElasticState high, double yield, bool roll)
+    private static ElasticState CloseIn(RollModel model, RollReader reader, double low, double lowStress, ElasticState high, double yield, bool roll)
     {
         double lowGap = lowStress - yield, highGap = high.LargestStress - yield, highLoad = high.Load;
         ElasticState best = high;
@@ -101,7 +104,7 @@ public static class RollAnalysis
         {
             double load = low - lowGap * (highLoad - low) / (highGap - lowGap);
             model.Solve(load, roll);
-            best = model.Read(load, roll);
+            best = reader.Read(load, roll);
             double gap = best.LargestStress - yield;
             if (Math.Abs(gap) < 1e-9 * yield)
             {
