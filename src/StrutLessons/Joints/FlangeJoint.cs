@@ -72,7 +72,7 @@ public sealed record FlangeJoint : IWorked
     /// <summary>Gusset, web, girder, inclination, series.</summary>
     public IReadOnlyList<WorkedStep> WorkedSteps() =>
     [
-        .. Gusset.WorkedSteps(), .. Support.Stiffened ? [] : Local.WorkedSteps(), .. Support.HeldAgainstTwist ? [] : Global.WorkedSteps(),
+        .. Gusset.WorkedSteps(), .. Support.Stiffened ? [] : Local.WorkedSteps(), .. Support.HeldAgainstTwist ? [] : Support.TwistSteps(Global),
         .. Inclination.Steps(Gusset.Gusset), .. Hinge.WorkedSteps(),
     ];
 }

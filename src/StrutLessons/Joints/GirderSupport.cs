@@ -81,4 +81,8 @@ public sealed record GirderSupport
 
     /// <summary>Sideways deflection of the girder per sideways force, a² a′²/(3 E I_z L), mm/N: a hinged beam about its weak axis.</summary>
     public double SidewaysCompliance => Math.Pow(Position * (Length - Position), 2) / (3 * ElasticModulus * Girder.SecondMomentZ * Length);
+
+    /// <summary>Torsion constants by the chosen formulas, then the twist under a torque.</summary>
+    internal IEnumerable<WorkedStep> TwistSteps(PointTorque torque) =>
+        Girder.InTorsion(TorsionRule, WarpingRule).WorkedSteps().Concat(torque.WorkedSteps());
 }

@@ -2,7 +2,7 @@ namespace StrutLessons.Joints;
 
 public sealed partial record GussetFormula : IWorked
 {
-    private const string Plate = "plate bending (Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, from memory)";
+    private const string PlateBook = "plate bending (Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, from memory)";
     private const string Torsion = "bar in torsion on an elastic foundation, free outer edge; 45° spread and L_b/2 fitted to plate analyses";
     private const string Inclined = "fitted to the plate analyses of this project, without derivation";
 
@@ -15,7 +15,7 @@ public sealed partial record GussetFormula : IWorked
         var steps = new List<WorkedStep>
         {
             new("Bending stiffness of the plate per mm of width", "D", @"\frac{E t^3}{12 (1 - \nu^2)}",
-                $@"\frac{{{Tex.Number(ElasticModulus)} \cdot {Tex.Number(p.Thickness)}^3}}{{12 (1 - 0.3^2)}}", PlateStiffness * 1e-6, "kNm", Plate),
+                $@"\frac{{{Tex.Number(ElasticModulus)} \cdot {Tex.Number(p.Thickness)}^3}}{{12 (1 - 0.3^2)}} \cdot 10^{{-6}}", PlateStiffness * 1e-6, "kNm", PlateBook),
         };
         if (!p.IsSquare)
         {

@@ -99,7 +99,7 @@ public sealed record TieMoment : IWorked
         }
 
         steps.Add(new("Below this compression the tie makes the joint's moment larger than it is without a tie", "N^*",
-            @"\frac{T e_t}{2 |z_e|}", "", WorseThanNoTieBelow * 1e-3, "kN", source));
+            $@"\frac{{T e_t}}{{2 |{across}_e|}}", "", WorseThanNoTieBelow * 1e-3, "kN", source));
         return steps;
     }
 }

@@ -34,6 +34,7 @@ public sealed record WebBending : IWorked
                 "Give half the distance of the two weld lines, usually 5 to 15 mm.");
         }
 
+        ElasticModulus = elasticModulus;
         PlateStiffness = PlateStrip.Stiffness(elasticModulus, girder.WebThickness);
         FlangeTorsion = PlateStrip.ShearModulus(elasticModulus) * girder.FlangeTorsionConstant;
         Near = Math.Min(seat.Height, hs - seat.Height);
@@ -58,6 +59,9 @@ public sealed record WebBending : IWorked
 
     /// <summary>Length b_g of the gusset's foot, mm.</summary>
     public double FootLength { get; }
+
+    /// <summary>E, MPa.</summary>
+    public double ElasticModulus { get; }
 
     /// <summary>D of the web, N mm.</summary>
     public double PlateStiffness { get; }
@@ -107,7 +111,8 @@ public sealed record WebBending : IWorked
         {
             new("Height of the web between the flange mid-planes", "h_s", "h - t_f",
                 $"{Tex.Number(Girder.Height)} - {Tex.Number(Girder.FlangeThickness)}", hs, "mm", "geometry"),
-            new("Bending stiffness of the web per mm", "D", @"\frac{E t_w^3}{12 (1 - \nu^2)}", "", PlateStiffness * 1e-6, "kNm", "plate bending"),
+            new("Bending stiffness of the web per mm", "D", @"\frac{E t_w^3}{12 (1 - \nu^2)}",
+                $@"\frac{{{Tex.Number(ElasticModulus)} \cdot {Tex.Number(Girder.WebThickness)}^3}}{{12 (1 - 0.3^2)}} \cdot 10^{{-6}}", PlateStiffness * 1e-6, "kNm", "plate bending"),
             new("Distance from the nearer flange", "a", "", "", Near, "mm", "given"),
             new("Unit strip between clamps", "f_{cl}", @"\frac{a b' (h_s^2 - 3 a b')}{D h_s^3}",
                 $@"\frac{{{a} \cdot {far} ({height}^2 - 3 \cdot {a} \cdot {far})}}{{{d} \cdot {height}^3}} \cdot 10^3", Clamped * 1e9, "mrad/kNm · mm", Strip),
@@ -124,11 +129,14 @@ public sealed record WebBending : IWorked
         steps.Add(new("Rotation per moment", @"f_{\theta\theta}", @"\frac{f_{cl} + f_{pin}}{2\, b_{eff}}" + (Seat.Footprint > 0 ? @"\frac{1}{\beta_e}" : ""),
             $@"\frac{{{Tex.Number(Clamped * 1e9)} + {Tex.Number(Pinned * 1e9)}}}{{2 \cdot {Tex.Number(RotationWidth)}}}"
             + (Seat.Footprint > 0 ? $@"\frac{{1}}{{{Tex.Number(FootprintFactor)}}}" : ""), Rotation * 1e9, "mrad/kNm", Fitted));
-        steps.Add(new("Reach of the flange's twist", @"\lambda_F", @"\sqrt{\frac{G I_{t,f} h_s}{3.2 D}}", "", FlangeReach, "mm", Fitted));
+        steps.Add(new("Reach of the flange's twist", @"\lambda_F", @"\sqrt{\frac{G I_{t,f} h_s}{3.2 D}}",
+            $@"\sqrt{{\frac{{{Tex.Number(FlangeTorsion * 1e-9)} \cdot {height}}}{{3.2 \cdot {d}}} \cdot 10^3}}", FlangeReach, "mm", Fitted));
         steps.Add(new("Effective width for deflection", "b_w", @"b_g + 1.05 h_s + 0.8 \lambda_F",
             $@"{bg} + 1.05 \cdot {height} + 0.8 \cdot {Tex.Number(FlangeReach)}", PushWidth, "mm", Fitted));
-        steps.Add(new("Deflection per force across the web", "f_{ww}", @"\frac{a^2 b'^2}{3 D h_s b_w}", "", Push * 1e3, "mm/kN", Fitted));
-        steps.Add(new("Rotation per force across the web", @"f_{w\theta}", @"\frac{a b' (b' - a)}{3 D h_s b_w}", "", Coupling * 1e6, "mrad/kN", Fitted));
+        steps.Add(new("Deflection per force across the web", "f_{ww}", @"\frac{a^2 b'^2}{3 D h_s b_w}",
+            $@"\frac{{{a}^2 \cdot {far}^2}}{{3 \cdot {d} \cdot {height} \cdot {Tex.Number(PushWidth)}}} \cdot 10^{{-3}}", Push * 1e3, "mm/kN", Fitted));
+        steps.Add(new("Rotation per force across the web", @"f_{w\theta}", @"\frac{a b' (b' - a)}{3 D h_s b_w}",
+            $@"\frac{{{a} \cdot {far} ({far} - {a})}}{{3 \cdot {d} \cdot {height} \cdot {Tex.Number(PushWidth)}}}", Coupling * 1e6, "mrad/kN", Fitted));
         return steps;
     }
 

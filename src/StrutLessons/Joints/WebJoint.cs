@@ -89,7 +89,7 @@ public sealed record WebJoint : IWorked
     {
         List<WorkedStep> steps =
         [
-            .. Gusset.WorkedSteps(), .. Support.Stiffened ? [] : Web.WorkedSteps(), .. Support.HeldAgainstTwist ? [] : Global.WorkedSteps(),
+            .. Gusset.WorkedSteps(), .. Support.Stiffened ? [] : Web.WorkedSteps(), .. Support.HeldAgainstTwist ? [] : Support.TwistSteps(Global),
             .. Inclination.Steps(Gusset.Gusset),
         ];
         if (RotationTowardsMidDepthPerNewton != 0)

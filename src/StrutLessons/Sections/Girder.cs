@@ -4,7 +4,7 @@ namespace StrutLessons.Sections;
 /// A doubly symmetric rolled I-girder: height h, flange width b, web t_w, flange t_f, root radius r. Immutable; mm.
 /// y is the strong axis (parallel to the flanges), z the weak axis.
 /// </summary>
-public sealed record Girder
+public sealed partial record Girder
 {
     /// <summary>A girder from its dimensions; r = 0 for a welded section without fillets.</summary>
     /// <param name="name">Designation.</param>
@@ -98,31 +98,18 @@ public sealed record Girder
 
     /// <summary>St Venant torsion constant I_t by the chosen formula, mm⁴.</summary>
     /// <exception cref="InputException">Not a named rule.</exception>
-    public double TorsionConstant(TorsionConstantRule rule = TorsionConstantRule.Catalogue2014)
-    {
-        double b = Width, tf = FlangeThickness, tw = WebThickness, r = RootRadius;
-        if (Guard.Named(rule, "torsion constant rule") == TorsionConstantRule.ThinPlates)
-        {
-            return 2 * FlangeTorsionConstant + FlangeSpacing * Math.Pow(tw, 3) / 3;
-        }
-
-        double d = (Math.Pow(tf + r, 2) + tw * (r + tw / 4)) / (2 * r + tf);
-        double web = ClearHeight * Math.Pow(tw, 3) / 3;
-        if (rule == TorsionConstantRule.Catalogue2014)
-        {
-            return 2 * (b - 0.63 * tf) * Math.Pow(tf, 3) / 3 + web + 2 * (tw / tf) * (0.145 + 0.1 * r / tf) * Math.Pow(d, 4);
-        }
-
-        double alpha = -0.042 + 0.2204 * tw / tf + 0.1355 * r / tf - 0.0865 * r * tw / (tf * tf) - 0.0725 * Math.Pow(tw / tf, 2);
-        return 2 * b * Math.Pow(tf, 3) / 3 + web + 2 * alpha * Math.Pow(d, 4) - 0.42 * Math.Pow(tf, 4);
-    }
+    public double TorsionConstant(TorsionConstantRule rule = TorsionConstantRule.Catalogue2014) => InTorsion(rule).StVenant;
 
     /// <summary>Warping constant I_w by the chosen formula, mm⁶.</summary>
     /// <exception cref="InputException">Not a named rule.</exception>
     public double WarpingConstant(WarpingConstantRule rule = WarpingConstantRule.FlangesOnly) =>
-        Guard.Named(rule, "warping constant rule") == WarpingConstantRule.FlangesOnly
-            ? FlangeThickness * Math.Pow(Width, 3) * FlangeSpacing * FlangeSpacing / 24
-            : SecondMomentZ * FlangeSpacing * FlangeSpacing / 4;
+        InTorsion(warpingRule: rule).Warping;
+
+    /// <summary>I_t and I_w with their worked steps.</summary>
+    /// <exception cref="InputException">Not a named rule.</exception>
+    public GirderTorsionConstants InTorsion(
+        TorsionConstantRule rule = TorsionConstantRule.Catalogue2014,
+        WarpingConstantRule warpingRule = WarpingConstantRule.FlangesOnly) => new(this, rule, warpingRule);
 
     /// <summary>The designation.</summary>
     public override string ToString() => Name;

@@ -56,8 +56,10 @@ public sealed partial record PointTorque : IWorked
             steps.Add(new("Twist where the torque acts", @"\varphi(a)", forks + @" + \varphi''_1 \psi(a) + \varphi''_2 \psi(a')", "", TwistAtTorque * 1e3, "mrad", Vlasov));
         }
 
-        steps.Add(new("Limit: St Venant shear alone", @"\varphi_{SV}", @"\frac{T a a'}{L\, G I_t}", "", StVenantOnly * 1e3, "mrad", "any mechanics book"));
-        steps.Add(new("Limit: warping alone, a beam of stiffness E I_w", @"\varphi_{w}", "", "", WarpingOnly * 1e3, "mrad", "beam deflection under a point load, any mechanics book"));
+        steps.Add(new("Limit: St Venant shear alone", @"\varphi_{SV}", @"\frac{T a a'}{L\, G I_t}",
+            $@"\frac{{{Tex.Number(Torque * 1e-6)} \cdot {Tex.Number(a * 1e-3)} \cdot {Tex.Number(b * 1e-3)}}}{{{Tex.Number(bar.Length * 1e-3)} \cdot {Tex.Number(bar.StVenant * 1e-9)}}} \cdot 10^3", StVenantOnly * 1e3, "mrad", "any mechanics book"));
+        steps.Add(new("Limit: warping alone, a beam of stiffness E I_w", @"\varphi_{w}", simple ? @"\frac{T a^2 a'^2}{3 E I_w L}" : "",
+            simple ? $@"\frac{{{Tex.Number(Torque * 1e-6)} \cdot {Tex.Number(a * 1e-3)}^2 \cdot {Tex.Number(b * 1e-3)}^2}}{{3 \cdot {Tex.Number(bar.Warping * 1e-15)} \cdot {Tex.Number(bar.Length * 1e-3)}}} \cdot 10^3" : "", WarpingOnly * 1e3, "mrad", "beam deflection under a point load, any mechanics book"));
         return steps;
     }
 }
