@@ -8,7 +8,8 @@ internal static partial class BadInputTable
     private static readonly GirderShape Ipe300 = new(300, 150, 7.1, 10.7);
     private static readonly GirderSpan Middle = new(6000, 3000);
 
-    private static IEnumerable<BadInput> Plates => [.. Gussets, .. GirderPlates, .. PlateSettings];
+    private static IEnumerable<BadInput> Plates =>
+        Gussets.Concat(GirderPlates).Concat(PlateSettings).Select(row => row with { Name = "plate analysis: " + row.Name });
 
     private static IEnumerable<BadInput> Gussets =>
     [

@@ -28,15 +28,14 @@ public class FlangeFootTests(ITestOutputHelper output)
     public void Held_flanges_leave_no_rotation_of_the_chord() =>
         Assert.All(Results.Value, r => Assert.Equal(0, r.Held.ChordRotation.Fine));
 
-    // Between forks the girder's twist adds to the local part; the chord turns by the global part alone. The reference study finds the
-    // plain sum of the local part and Vlasov's closed form 1 to 8 % too soft, because both count the flanges' torsion.
+    // Local part and Vlasov's closed form both count the flanges' torsion, so their sum is too soft: by 2 to 10 % in the reference cases.
     [Fact]
     public void The_full_girder_is_a_little_stiffer_than_local_part_plus_Vlasov() =>
         Assert.All(Results.Value, r =>
-            Assert.InRange((r.Case.Out("local_rigid_foot_f") + r.Case.Out("vlasov_f")) / r.Full.RigidFoot.Value, 1.0, 1.085));
+            Assert.InRange((r.Case.Out("local_rigid_foot_f") + r.Case.Out("vlasov_f")) / r.Full.RigidFoot.Value, 1.015, 1.1));
 
     // Vlasov's closed form for a torque along a girder with fork ends and warping free (V. Z. Vlasov, Thin-Walled Elastic Beams).
-    // A web as thick as it is stiff against bending keeps the section's shape, so that only the global part remains.
+    // A thick web keeps the section's shape, so that only the global part remains.
     [Fact]
     public void A_girder_that_keeps_its_shape_twists_as_Vlasov_says()
     {

@@ -52,15 +52,15 @@ public class WebFootTests(ITestOutputHelper output)
         Closeness.Relative(low.DeflectionPerMoment, -high.DeflectionPerMoment, 1e-8, "deflection per moment");
     }
 
-    // Beam theory: a web strip clamped in flanges that cannot twist, moment at mid-height, slope h_s/(16 E I) per moment;
-    // a long foot makes the web a row of such strips of stiffness D.
+    // Beam theory: a strip on two pins turned at mid-height by a moment M, slope M h_s/(12 E I). Thin flanges twist with the web,
+    // so that under a long foot the web is a row of such strips of stiffness D.
     [Fact]
-    public void Under_a_long_foot_and_stiff_flanges_the_web_is_a_row_of_clamped_strips()
+    public void Under_a_long_foot_and_thin_flanges_the_web_is_a_row_of_pinned_strips()
     {
-        var girder = new GirderShape(340, 400, 8, 40);
-        const double foot = 6000;
-        double strips = girder.WebHeight / (16 * PlateMaterial.Steel.Rigidity(8) * foot);
-        Closeness.Relative(strips, WebFoot.HeldFlanges(girder, foot, girder.WebHeight / 2).Limit.SlopePerMoment, 0.05, "slope per moment");
+        var girder = new GirderShape(300, 150, 10, 3);
+        const double foot = 9000;
+        double strips = girder.WebHeight / (12 * PlateMaterial.Steel.Rigidity(10) * foot);
+        Closeness.Relative(strips, WebFoot.HeldFlanges(girder, foot, girder.WebHeight / 2).Limit.SlopePerMoment, 0.02, "slope per moment");
     }
 
     private static double Pick(WebFlexibility f, string entry) => entry == "f_ww" ? f.DeflectionPerForce : f.SlopePerMoment;
