@@ -20,8 +20,8 @@ internal static class LoadScan
     {
         var stiffness = new EndStiffness<Lane4>(strut, load);
         var ends = new EndRotations<Lane4>(strut, stiffness);
-        var u = new PlaneWave<Lane4>(stiffness.U, ends.U, strut.Length, strut.BowU);
-        var v = new PlaneWave<Lane4>(stiffness.V, ends.V, strut.Length, strut.BowV);
+        var u = new PlaneWave<Lane4>(stiffness.U, ends.BowU, ends.U, strut.Length, strut.BowU);
+        var v = new PlaneWave<Lane4>(stiffness.V, ends.BowV, ends.V, strut.Length, strut.BowV);
         Lane4 mean = load * Lane4.Of(1 / strut.Area), e = Lane4.Of(strut.E);
         var most = Lane4.Of(double.NegativeInfinity);
         Turner turnU = new(u.H), turnV = new(v.H);

@@ -1,5 +1,3 @@
-using System.Runtime.CompilerServices;
-
 namespace StrutLessons.Member;
 
 /// <summary>
@@ -16,7 +14,6 @@ internal readonly struct AxisFunctions<T> where T : struct, ILane<T>
 {
     private const double HalfPi = Math.PI / 2;
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal AxisFunctions(T rho)
     {
         T one = T.Of(1);
@@ -24,55 +21,37 @@ internal readonly struct AxisFunctions<T> where T : struct, ILane<T>
         Root = T.Sqrt(rho);
         H = T.Of(HalfPi) * Root;
         (T sin, T cos) = T.SinCos(H);
+        Sin = sin;
+        Cos = cos;
         T tau = H * H;
         HOverSin = T.WhereLess(H, 1e-4, one + tau * T.Of(1.0 / 6), H / sin);
         C = HOverSin * cos;
         G = T.WhereLess(tau, 0.05, Series(tau), (one - C) / tau);
-
-        // δ = π/2 − h, exact where it is small because 1 − r is.
-        T onePlus = one + Root;
-        T oneMinus = one - Root;
-        T delta = T.Of(HalfPi) * oneMinus;
-        T delta2 = delta * delta;
-        T away = T.Abs(delta);
-        T sinc = T.WhereLess(away, 0.1, SincSeries(delta2), cos / delta);
-        Versine = T.WhereLess(away, 0.1, T.Of(HalfPi) * delta * VersineSeries(delta2), (one - sin) / oneMinus);
-        BowMoment = rho * HOverSin * T.Of(HalfPi) * sinc / onePlus;
-        BowCosine = T.Of(1 / HalfPi) * Root * HOverSin * (Versine - one) / onePlus;
     }
 
     /// <summary>ρ = N/N_E.</summary>
-    internal T Rho { get; }
+    internal readonly T Rho;
 
     /// <summary>r = √ρ.</summary>
-    internal T Root { get; }
+    internal readonly T Root;
 
     /// <summary>h = qL/2.</summary>
-    internal T H { get; }
+    internal readonly T H;
+
+    internal readonly T Sin;
+
+    internal readonly T Cos;
 
     /// <summary>h/sin h.</summary>
-    internal T HOverSin { get; }
+    internal readonly T HOverSin;
 
     /// <summary>C = h cot h.</summary>
-    internal T C { get; }
+    internal readonly T C;
 
     /// <summary>g = (1 − h cot h)/h².</summary>
-    internal T G { get; }
-
-    /// <summary>(1 − sin h)/(1 − r).</summary>
-    internal T Versine { get; }
-
-    /// <summary>ρ C/(1 − ρ): end moment of the clamped, bowed bar in units of 2π EI b/L².</summary>
-    internal T BowMoment { get; }
-
-    /// <summary>
-    /// ρ (q/(ω sin h) − 1)/(1 − ρ), ω = π/L: the cosine in the curvature of the clamped, bowed bar,
-    /// d'' = b ω² [ρ W(ξ) + BowCosine cos qξ] with W = (cos qξ − cos ωξ)/(1 − ρ).
-    /// </summary>
-    internal T BowCosine { get; }
+    internal readonly T G;
 
     /// <summary>g = 1/3 + τ/45 + 2τ²/945 + … from the Laurent series of the cotangent, for τ = h² &lt; 0.05.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static T Series(T tau)
     {
         T g = T.Of(1382.0 / 638512875) + tau * T.Of(4.0 / 18243225);
@@ -81,25 +60,5 @@ internal readonly struct AxisFunctions<T> where T : struct, ILane<T>
         g = T.Of(2.0 / 945) + tau * g;
         g = T.Of(1.0 / 45) + tau * g;
         return T.Of(1.0 / 3) + tau * g;
-    }
-
-    /// <summary>sin δ/δ for |δ| &lt; 0.1.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static T SincSeries(T delta2)
-    {
-        T s = T.Of(-1.0 / 5040) + delta2 * T.Of(1.0 / 362880);
-        s = T.Of(1.0 / 120) + delta2 * s;
-        s = T.Of(-1.0 / 6) + delta2 * s;
-        return T.Of(1) + delta2 * s;
-    }
-
-    /// <summary>(1 − cos δ)/δ² for |δ| &lt; 0.1.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static T VersineSeries(T delta2)
-    {
-        T s = T.Of(-1.0 / 40320) + delta2 * T.Of(1.0 / 3628800);
-        s = T.Of(1.0 / 720) + delta2 * s;
-        s = T.Of(-1.0 / 24) + delta2 * s;
-        return T.Of(0.5) + delta2 * s;
     }
 }

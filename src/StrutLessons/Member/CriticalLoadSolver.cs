@@ -5,8 +5,8 @@ namespace StrutLessons.Member;
 /// with a nonlinear Rayleigh quotient and proved by a count of negative pivots (Wittrick and Williams, 1971).
 /// </summary>
 /// <remarks>
-/// K(N) is concave in N, so every Rayleigh quotient lies at or above the lowest critical load and the iteration comes down on
-/// it. If the count shows that a lower one was passed, the load is bracketed by counts alone and the iteration starts again.
+/// The root of xᵀK(N)x = 0 lies at or above the lowest critical load for every x, and the count proves that it does not lie
+/// above it. If the count shows that a lower one was passed, the load is bracketed by counts alone and the iteration starts again.
 /// </remarks>
 internal static class CriticalLoadSolver
 {
@@ -62,26 +62,28 @@ internal static class CriticalLoadSolver
             var stiffness = new EndStiffness<Lane1>(strut, new Lane1(load));
             Symmetric4<Lane1> k = stiffness.Matrix, b = Softening(strut, stiffness);
             Factor4<Lane1> factor = k.Factor();
-            int turns = i == 0 ? 3 : 1;
+            int turns = i == 0 ? 4 : 2;
             for (int turn = 0; turn < turns; turn++)
             {
                 x = Unit(factor.Solve(b.Times(x)));
             }
 
-            double step = k.Quadratic(x).Value / b.Quadratic(x).Value;
-            if (!double.IsFinite(step))
+            // xᵀK(N)x has its pole at the clamped bar's buckling load P: the root of α − β/(P − N) with the same value and slope.
+            double value = k.Quadratic(x).Value, slope = b.Quadratic(x).Value, gap = clamped - load;
+            double next = clamped - slope * gap * gap / (value + slope * gap);
+            if (!double.IsFinite(next))
             {
                 // The load sits on the critical load to the last digit.
                 return load;
             }
 
-            double next = load + step;
-            if (next >= clamped)
+            if (next <= 0 || next >= clamped)
             {
                 next = 0.5 * (load + clamped);
             }
 
-            bool settled = Math.Abs(next - load) <= 1e-13 * load;
+            // The error of the next load is of the order of this step squared.
+            bool settled = Math.Abs(next - load) <= Math.Max(1e-7 * Math.Min(load, gap), 1e-14 * load);
             load = next;
             if (settled)
             {

@@ -1,5 +1,3 @@
-using System.Runtime.CompilerServices;
-
 namespace StrutLessons.Member;
 
 /// <summary>The bar's bending in one principal plane: rotations of its ends against the chord, and the bow.</summary>
@@ -11,14 +9,15 @@ internal readonly record struct PlaneRotations<T>(T Symmetric, T Antisymmetric, 
 /// <summary>Solves for the end slopes at one load.</summary>
 internal readonly struct EndRotations<T> where T : struct, ILane<T>
 {
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal EndRotations(in StrutNumbers strut, in EndStiffness<T> stiffness)
     {
         T load = stiffness.Load;
+        BowU = new BowFunctions<T>(stiffness.U);
+        BowV = new BowFunctions<T>(stiffness.V);
         // End moments of the clamped, bowed bar, equal and opposite: −(EI/L) 2 (π/L) b ρC/(1 − ρ) at end 1.
         double perLength = 2 * Math.PI / (strut.Length * strut.Length);
-        T bowU = T.Of(-perLength * strut.StiffnessU * strut.BowU) * stiffness.U.BowMoment;
-        T bowV = T.Of(-perLength * strut.StiffnessV * strut.BowV) * stiffness.V.BowMoment;
+        T bowU = T.Of(-perLength * strut.StiffnessU * strut.BowU) * BowU.Moment;
+        T bowV = T.Of(-perLength * strut.StiffnessV * strut.BowV) * BowV.Moment;
         Planar u = strut.AxisU, v = strut.AxisV;
         T bowY = T.Of(u.Y) * bowU + T.Of(v.Y) * bowV;
         T bowZ = T.Of(u.Z) * bowU + T.Of(v.Z) * bowV;
@@ -36,14 +35,17 @@ internal readonly struct EndRotations<T> where T : struct, ILane<T>
         V = InPlane(strut, Slopes, v);
     }
 
+    internal readonly BowFunctions<T> BowU;
+
+    internal readonly BowFunctions<T> BowV;
+
     /// <summary>Additional slopes at the ends in the joint's axes, rad.</summary>
-    internal Four<T> Slopes { get; }
+    internal readonly Four<T> Slopes;
 
-    internal PlaneRotations<T> U { get; }
+    internal readonly PlaneRotations<T> U;
 
-    internal PlaneRotations<T> V { get; }
+    internal readonly PlaneRotations<T> V;
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static PlaneRotations<T> InPlane(in StrutNumbers strut, Four<T> slopes, Planar axis)
     {
         T y = T.Of(axis.Y), z = T.Of(axis.Z), half = T.Of(0.5);

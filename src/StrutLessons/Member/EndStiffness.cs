@@ -1,5 +1,3 @@
-using System.Runtime.CompilerServices;
-
 namespace StrutLessons.Member;
 
 /// <summary>
@@ -15,7 +13,6 @@ namespace StrutLessons.Member;
 /// </remarks>
 internal readonly struct EndStiffness<T> where T : struct, ILane<T>
 {
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal EndStiffness(in StrutNumbers strut, T load)
     {
         Load = load;
@@ -30,16 +27,15 @@ internal readonly struct EndStiffness<T> where T : struct, ILane<T>
         Matrix = Assemble(strut, load, nearY, nearYz, nearZ, farY, farYz, farZ, withSprings: true);
     }
 
-    internal T Load { get; }
+    internal readonly T Load;
 
-    internal AxisFunctions<T> U { get; }
+    internal readonly AxisFunctions<T> U;
 
-    internal AxisFunctions<T> V { get; }
+    internal readonly AxisFunctions<T> V;
 
-    internal Symmetric4<T> Matrix { get; }
+    internal readonly Symmetric4<T> Matrix;
 
     /// <summary>Adds arms, springs and scaling to the bar's near and far stiffness.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static Symmetric4<T> Assemble(
         in StrutNumbers strut, T load, T nearY, T nearYz, T nearZ, T farY, T farYz, T farZ, bool withSprings)
     {
@@ -64,7 +60,6 @@ internal readonly struct EndStiffness<T> where T : struct, ILane<T>
     }
 
     /// <summary>A tensor with principal values along ê_u and ê_v in the joint's axes.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static void Turn(Planar axisU, T alongU, T alongV, out T yy, out T yz, out T zz)
     {
         // ê_u = (p, q), ê_v = ±(q, −p): the sign drops out of the dyads.

@@ -94,7 +94,7 @@ internal readonly record struct Lane4(Vector256<double> Value) : ILane<Lane4>
     public static Lane4 Abs(Lane4 a) => new(Vector256.Abs(a.Value));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Lane4 Max(Lane4 a, Lane4 b) => new(Vector256.MaxNumber(a.Value, b.Value));
+    public static Lane4 Max(Lane4 a, Lane4 b) => new(Vector256.MaxNative(a.Value, b.Value));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static (Lane4 Sin, Lane4 Cos) SinCos(Lane4 a)

@@ -7,17 +7,20 @@ namespace StrutLessons.Member;
 internal readonly struct PlaneShape
 {
     private readonly AxisFunctions<Lane1> axis;
+    private readonly BowFunctions<Lane1> bowed;
     private readonly PlaneRotations<Lane1> ends;
     private readonly double length, bow, start;
 
     /// <param name="axis">Functions of the load.</param>
+    /// <param name="bowed">What the bow adds to them.</param>
     /// <param name="ends">End rotations against the chord.</param>
     /// <param name="length">Length of the bar, mm.</param>
     /// <param name="bow">Amplitude of the bow in this plane, mm.</param>
     /// <param name="start">Displacement at x = 0 (end of the rigid arm), mm.</param>
-    internal PlaneShape(in AxisFunctions<Lane1> axis, in PlaneRotations<Lane1> ends, double length, double bow, double start)
+    internal PlaneShape(in AxisFunctions<Lane1> axis, in BowFunctions<Lane1> bowed, in PlaneRotations<Lane1> ends, double length, double bow, double start)
     {
         this.axis = axis;
+        this.bowed = bowed;
         this.ends = ends;
         this.length = length;
         this.bow = bow;
@@ -32,8 +35,8 @@ internal readonly struct PlaneShape
         double symmetric = 0.5 * length * ends.Symmetric.Value * sides;
         double antisymmetric = -0.5 * length * ends.Antisymmetric.Value * eta * (Cubic(h) - eta * eta * Cubic(eta * h)) * ratio / axis.G.Value;
         double w = PlaneCurvature.Shape(h, (1 - r) * (1 + r), eta, Math.Cos(h * eta));
-        double bowed = bow * (axis.BowMoment.Value / ratio - axis.Rho.Value * w - Tilt * h * sides);
-        return start + ends.Chord.Value * 0.5 * length * (1 + eta) + symmetric + antisymmetric + bowed;
+        double fromBow = bow * (bowed.Moment.Value / ratio - axis.Rho.Value * w - Tilt * h * sides);
+        return start + ends.Chord.Value * 0.5 * length * (1 + eta) + symmetric + antisymmetric + fromBow;
     }
 
     /// <summary>d'(η), rad.</summary>
@@ -44,12 +47,12 @@ internal readonly struct PlaneShape
         double half = Sinc(0.5 * eta * h);
         double antisymmetric = ends.Antisymmetric.Value * (0.5 * eta * eta * half * half - Cubic(h)) * ratio / axis.G.Value;
         double slopeW = PlaneCurvature.ShapeSlope(h, (1 - r) * (1 + r), eta, Math.Sin(h * eta));
-        double bowed = bow * 2 / length * (Tilt * h * sine - axis.Rho.Value * slopeW);
-        return ends.Chord.Value - ends.Symmetric.Value * sine + antisymmetric + bowed;
+        double fromBow = bow * 2 / length * (Tilt * h * sine - axis.Rho.Value * slopeW);
+        return ends.Chord.Value - ends.Symmetric.Value * sine + antisymmetric + fromBow;
     }
 
     /// <summary>ρ (ω − q sin h)/(q (1 − ρ)) = r (1 + r (1 − sin h)/(1 − r))/(1 + r): end slope of the bowed bar on hinges.</summary>
-    private double Tilt => axis.Root.Value * (1 + axis.Root.Value * axis.Versine.Value) / (1 + axis.Root.Value);
+    private double Tilt => axis.Root.Value * (1 + axis.Root.Value * bowed.Versine.Value) / (1 + axis.Root.Value);
 
     private static double Sinc(double t) => Math.Abs(t) < 1e-4 ? 1 - t * t / 6 : Math.Sin(t) / t;
 

@@ -1,5 +1,3 @@
-using System.Runtime.CompilerServices;
-
 namespace StrutLessons.Member;
 
 /// <summary>
@@ -8,25 +6,24 @@ namespace StrutLessons.Member;
 /// </summary>
 internal readonly struct PlaneWave<T> where T : struct, ILane<T>
 {
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    internal PlaneWave(in AxisFunctions<T> axis, in PlaneRotations<T> ends, double length, double bow)
+    internal PlaneWave(in AxisFunctions<T> axis, in BowFunctions<T> bowed, in PlaneRotations<T> ends, double length, double bow)
     {
         H = axis.H;
         OneMinusRho = (T.Of(1) - axis.Root) * (T.Of(1) + axis.Root);
         T perLength = T.Of(2 / length);
         T omega2 = T.Of(bow * Math.PI * Math.PI / (length * length));
-        Cos = omega2 * axis.BowCosine - perLength * ends.Symmetric * axis.HOverSin;
+        Cos = omega2 * bowed.Cosine - perLength * ends.Symmetric * axis.HOverSin;
         Sin = perLength * ends.Antisymmetric * axis.HOverSin / (axis.G * axis.H);
         Bow = omega2 * axis.Rho;
     }
 
-    internal T H { get; }
+    internal readonly T H;
 
-    internal T OneMinusRho { get; }
+    internal readonly T OneMinusRho;
 
-    internal T Cos { get; }
+    internal readonly T Cos;
 
-    internal T Sin { get; }
+    internal readonly T Sin;
 
-    internal T Bow { get; }
+    internal readonly T Bow;
 }

@@ -1,5 +1,4 @@
 using StrutLessons.Sections;
-using StrutLessons.Stress;
 
 namespace StrutLessons.Member;
 
@@ -23,13 +22,13 @@ public sealed partial record SecondOrderSolution
         var stiffness = new EndStiffness<Lane1>(numbers, new Lane1(load));
         var ends = new EndRotations<Lane1>(numbers, stiffness);
         double length = numbers.Length;
-        waveU = new(stiffness.U, ends.U, length, numbers.BowU);
-        waveV = new(stiffness.V, ends.V, length, numbers.BowV);
+        waveU = new(stiffness.U, ends.BowU, ends.U, length, numbers.BowU);
+        waveV = new(stiffness.V, ends.BowV, ends.V, length, numbers.BowV);
         RotationEnd1 = new(ends.Slopes.Y1.Value, ends.Slopes.Z1.Value);
         RotationEnd2 = new(ends.Slopes.Y2.Value, ends.Slopes.Z2.Value);
         Planar start = strut.End1.ArmLength * RotationEnd1;
-        shapeU = new(stiffness.U, ends.U, length, numbers.BowU, start.Dot(numbers.AxisU));
-        shapeV = new(stiffness.V, ends.V, length, numbers.BowV, start.Dot(numbers.AxisV));
+        shapeU = new(stiffness.U, ends.BowU, ends.U, length, numbers.BowU, start.Dot(numbers.AxisU));
+        shapeV = new(stiffness.V, ends.BowV, ends.V, length, numbers.BowV, start.Dot(numbers.AxisV));
     }
 
     /// <summary>The strut.</summary>
@@ -123,10 +122,8 @@ public sealed partial record SecondOrderSolution
     /// <exception cref="InputException">x is outside the bar.</exception>
     public double StressAt(Planar position, double x) => Load / numbers.Area + numbers.E * Curvature(x).Dot(position);
 
-    /// <summary>The largest compressive and tensile stresses and where they are.</summary>
-    public StressExtremes Extremes() => StressExtremes.Of(this);
-
-    internal StressWave Wave() => new(numbers, Load);
+    /// <summary>The plain numbers the solution was made from, for the stress search.</summary>
+    internal ref readonly StrutNumbers Numbers => ref numbers;
 
     private Planar Combine(double alongU, double alongV) => alongU * numbers.AxisU + alongV * numbers.AxisV;
 

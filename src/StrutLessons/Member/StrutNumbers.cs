@@ -76,6 +76,9 @@ internal readonly struct StrutNumbers
     /// <summary>Loads stay below both the squash load and the buckling load of the bar with clamped ends.</summary>
     internal double ClampedLoad => 4 * EulerU;
 
+    /// <summary>True if a joint carries a moment that does not grow with the load.</summary>
+    internal bool HasConstantMoment => Moment1 != default || Moment2 != default;
+
     internal double SquashLoad => Area * YieldStrength;
 
     /// <summary>True if nothing bends the strut: no bow, no eccentricity that a spring leaves, no moment.</summary>

@@ -1,5 +1,3 @@
-using System.Runtime.CompilerServices;
-
 namespace StrutLessons.Member;
 
 /// <summary>Four numbers: end slopes or end moments in the order y₁, z₁, y₂, z₂.</summary>
@@ -10,7 +8,6 @@ internal readonly record struct Symmetric4<T>(T A11, T A21, T A22, T A31, T A32,
     where T : struct, ILane<T>
 {
     /// <summary>L D Lᵀ without pivoting; below the critical load all pivots are positive.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal Factor4<T> Factor()
     {
         T one = T.Of(1);
@@ -29,7 +26,6 @@ internal readonly record struct Symmetric4<T>(T A11, T A21, T A22, T A31, T A32,
     }
 
     /// <summary>xᵀ A x.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal T Quadratic(Four<T> x)
     {
         Four<T> y = Times(x);
@@ -37,7 +33,6 @@ internal readonly record struct Symmetric4<T>(T A11, T A21, T A22, T A31, T A32,
     }
 
     /// <summary>A x.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal Four<T> Times(Four<T> x) => new(
         A11 * x.Y1 + A21 * x.Z1 + A31 * x.Y2 + A41 * x.Z2,
         A21 * x.Y1 + A22 * x.Z1 + A32 * x.Y2 + A42 * x.Z2,
@@ -50,7 +45,6 @@ internal readonly record struct Factor4<T>(
     T L21, T L31, T L32, T L41, T L42, T L43, T D1, T D2, T D3, T D4, T R1, T R2, T R3, T R4) where T : struct, ILane<T>
 {
     /// <summary>Solves A x = b.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal Four<T> Solve(Four<T> b)
     {
         T y1 = b.Y1;

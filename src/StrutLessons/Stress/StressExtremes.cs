@@ -26,14 +26,22 @@ public sealed record StressExtremes(IReadOnlyList<StressPlace> Compression, IRea
     /// <summary>Larger of the two, MPa.</summary>
     public double Largest => Math.Max(LargestCompression, LargestTension);
 
-    internal static StressExtremes Of(SecondOrderSolution solution)
+    /// <summary>The largest stresses of a solution and every place where they act.</summary>
+    public static StressExtremes Of(SecondOrderSolution solution)
     {
-        StressWave wave = solution.Wave();
-        double half = 0.5 * solution.Strut.BarLength;
-        return new(Places(1), Places(-1));
+        ArgumentNullException.ThrowIfNull(solution);
+        var wave = new StressWave(in solution.Numbers, solution.Load);
+        return new(Places(wave.AllLargest(1)), Places(wave.AllLargest(-1)));
 
-        IReadOnlyList<StressPlace> Places(double sense) =>
-            [.. wave.AllLargest(sense).Select(p => new StressPlace(p.Stress, (Corner)p.Corner, (1 + p.Eta) * half))
+        IReadOnlyList<StressPlace> Places(List<Peak> peaks) =>
+            [.. peaks.Select(p => new StressPlace(p.Stress, (Corner)p.Corner, 0.5 * (1 + p.Eta) * solution.Strut.BarLength))
                 .OrderBy(p => Math.Round(p.X, 6)).ThenBy(p => p.Corner)];
     }
+}
+
+/// <summary>Stresses asked of a solution.</summary>
+public static class StressQuestions
+{
+    /// <summary>The largest compressive and tensile stresses and where they are.</summary>
+    public static StressExtremes Extremes(this SecondOrderSolution solution) => StressExtremes.Of(solution);
 }

@@ -3,38 +3,38 @@ using StrutLessons.Member;
 
 namespace StrutLessons.Stress;
 
-/// <summary>Where a stress is largest: value (MPa, in the sense asked for), corner 0…4, and η = 2x/L − 1.</summary>
-internal readonly record struct Peak(double Stress, int Corner, double Eta);
+/// <summary>
+/// Where a stress is largest: its value (MPa) in the sense <c>Sense</c> (+1 compression, −1 tension), corner 0…4, and η = 2x/L − 1.
+/// </summary>
+internal readonly record struct Peak(double Stress, double Sense, int Corner, double Eta);
 
 /// <summary>
 /// Stress along the strut at its five corners, at one load: s(η) = N/A + E d''(η)·r, compression positive.
 /// A few sines and cosines; their largest value is found at sixteen stations and then exactly.
 /// </summary>
-internal readonly struct StressWave
+internal readonly ref struct StressWave
 {
-    private const double HalfPi = Math.PI / 2;
-
     /// <summary>Half the distance of neighbouring stations in η.</summary>
     private const double HalfGap = 1.0 / 15;
 
     // Stations η = 1/15, 3/15, …, 1; their mirror images share even and odd parts.
     private static readonly Vector256<double> EtaA = Vector256.Create(1.0, 3.0, 5.0, 7.0) * HalfGap;
     private static readonly Vector256<double> EtaB = Vector256.Create(9.0, 11.0, 13.0, 15.0) * HalfGap;
-    private static readonly Vector256<double> CosA = Vector256.Cos(HalfPi * EtaA);
-    private static readonly Vector256<double> CosB = Vector256.Cos(HalfPi * EtaB);
+    private static readonly Vector256<double> CosA = Vector256.Cos(Math.PI / 2 * EtaA);
+    private static readonly Vector256<double> CosB = Vector256.Cos(Math.PI / 2 * EtaB);
 
-    private readonly StrutNumbers strut;
+    private readonly ref readonly StrutNumbers strut;
     private readonly PlaneWave<Lane1> u, v;
     private readonly double mean;
     private readonly Vector256<double> evenUA, evenUB, oddUA, oddUB, evenVA, evenVB, oddVA, oddVB;
 
-    internal StressWave(in StrutNumbers strut, double load)
+    internal StressWave(ref readonly StrutNumbers strut, double load)
     {
-        this.strut = strut;
+        this.strut = ref strut;
         var stiffness = new EndStiffness<Lane1>(strut, new Lane1(load));
         var ends = new EndRotations<Lane1>(strut, stiffness);
-        u = new PlaneWave<Lane1>(stiffness.U, ends.U, strut.Length, strut.BowU);
-        v = new PlaneWave<Lane1>(stiffness.V, ends.V, strut.Length, strut.BowV);
+        u = new PlaneWave<Lane1>(stiffness.U, ends.BowU, ends.U, strut.Length, strut.BowU);
+        v = new PlaneWave<Lane1>(stiffness.V, ends.BowV, ends.V, strut.Length, strut.BowV);
         mean = load / strut.Area;
         (evenUA, oddUA) = Parts(u, EtaA, CosA, strut.E);
         (evenUB, oddUB) = Parts(u, EtaB, CosB, strut.E);
@@ -42,28 +42,35 @@ internal readonly struct StressWave
         (evenVB, oddVB) = Parts(v, EtaB, CosB, strut.E);
     }
 
-    /// <summary>The largest value of sense · s over the whole strut and all corners; sense +1 compression, −1 tension.</summary>
-    internal Peak Largest(double sense)
+    /// <summary>The largest stress over the whole strut and all corners, in compression, in tension, or in either sense.</summary>
+    internal Peak Largest(bool compression, bool tension)
     {
-        Span<double> best = stackalloc double[5];
+        Span<double> pressed = stackalloc double[5], pulled = stackalloc double[5];
         double highest = double.NegativeInfinity, steepest = 0;
         for (int corner = 0; corner < 5; corner++)
         {
-            Vector256<double> top = Vector256.Max(Top(corner, sense, first: true), Top(corner, sense, first: false));
-            Vector128<double> pair = Vector128.Max(top.GetLower(), top.GetUpper());
-            best[corner] = Math.Max(pair.ToScalar(), pair.GetElement(1));
-            highest = Math.Max(highest, best[corner]);
+            double ru = strut.CornersU[corner], rv = strut.CornersV[corner];
+            Vector256<double> evenA = ru * evenUA + rv * evenVA, oddA = Vector256.Abs(ru * oddUA + rv * oddVA);
+            Vector256<double> evenB = ru * evenUB + rv * evenVB, oddB = Vector256.Abs(ru * oddUB + rv * oddVB);
+            pressed[corner] = compression ? mean + Highest(Vector256.MaxNative(evenA + oddA, evenB + oddB)) : double.NegativeInfinity;
+            pulled[corner] = tension ? Highest(Vector256.MaxNative(oddA - evenA, oddB - evenB)) - mean : double.NegativeInfinity;
+            highest = Math.Max(highest, Math.Max(pressed[corner], pulled[corner]));
             steepest = Math.Max(steepest, CurvatureBound(corner));
         }
 
         // Between two stations a function rises above both by at most |f''| Δη²/8: only these stations can lead to the peak.
-        double margin = steepest * HalfGap * HalfGap / 2;
-        var peak = new Peak(double.NegativeInfinity, 0, 0);
+        double threshold = highest - steepest * HalfGap * HalfGap / 2;
+        var peak = new Peak(double.NegativeInfinity, 1, 0, 0);
         for (int corner = 0; corner < 5; corner++)
         {
-            if (best[corner] >= highest - margin)
+            if (pressed[corner] >= threshold)
             {
-                Refine(corner, sense, highest - margin, ref peak);
+                Refine(corner, 1, threshold, ref peak);
+            }
+
+            if (pulled[corner] >= threshold)
+            {
+                Refine(corner, -1, threshold, ref peak);
             }
         }
 
@@ -73,19 +80,18 @@ internal readonly struct StressWave
     /// <summary>Every place whose stress equals the largest to ten digits: mirrored corners, mirrored halves.</summary>
     internal List<Peak> AllLargest(double sense)
     {
-        double level = Largest(sense).Stress;
+        double level = Largest(sense > 0, sense < 0).Stress;
         double tie = 1e-10 * Math.Max(Math.Abs(level), Math.Abs(mean));
         var peaks = new List<Peak>();
         for (int corner = 0; corner < 5; corner++)
         {
-            double ru = sense * strut.CornersU[corner], rv = sense * strut.CornersV[corner];
             for (int i = 0; i < 16; i++)
             {
-                double eta = Climb(ru, rv, (2 * i - 15) * HalfGap);
+                double eta = Climb(sense * strut.CornersU[corner], sense * strut.CornersV[corner], (2 * i - 15) * HalfGap, 1e-9);
                 double stress = sense * At(corner, eta);
                 if (stress >= level - tie && !peaks.Exists(p => p.Corner == corner && Math.Abs(p.Eta - eta) < 1e-6))
                 {
-                    peaks.Add(new Peak(stress, corner, eta));
+                    peaks.Add(new Peak(stress, sense, corner, eta));
                 }
             }
         }
@@ -97,12 +103,10 @@ internal readonly struct StressWave
     internal double At(int corner, double eta) =>
         mean + strut.E * (strut.CornersU[corner] * PlaneCurvature.Value(u, eta) + strut.CornersV[corner] * PlaneCurvature.Value(v, eta));
 
-    private Vector256<double> Top(int corner, double sense, bool first)
+    private static double Highest(Vector256<double> values)
     {
-        double ru = sense * strut.CornersU[corner], rv = sense * strut.CornersV[corner];
-        Vector256<double> even = first ? ru * evenUA + rv * evenVA : ru * evenUB + rv * evenVB;
-        Vector256<double> odd = first ? ru * oddUA + rv * oddVA : ru * oddUB + rv * oddVB;
-        return Vector256.Create(sense * mean) + even + Vector256.Abs(odd);
+        Vector128<double> pair = Vector128.MaxNative(values.GetLower(), values.GetUpper());
+        return Math.Max(pair.ToScalar(), pair.GetElement(1));
     }
 
     /// <summary>Every local peak among the stations that reaches the threshold is followed to its exact place.</summary>
@@ -117,12 +121,13 @@ internal readonly struct StressWave
         {
             if (f[i] + shift >= threshold && (i == 0 || f[i] >= f[i - 1]) && (i == 15 || f[i] >= f[i + 1]))
             {
-                double eta = Climb(ru, rv, (2 * i - 15) * HalfGap);
-                double value = shift + strut.E * (ru * PlaneCurvature.Value(u, eta) + rv * PlaneCurvature.Value(v, eta));
+                // A place off by 1e-6 costs 1e-12 of the stress: it is flat at its peak.
+                double eta = Climb(ru, rv, (2 * i - 15) * HalfGap, 1e-4);
+                double value = sense * At(corner, eta);
                 // Mirrored corners of an equal angle and mirrored halves of the strut tie; rounding must not choose between them.
-                if (value > peak.Stress * (peak.Stress > 0 ? 1 + 1e-13 : 1) + double.Epsilon)
+                if (value > peak.Stress + 1e-13 * Math.Abs(value))
                 {
-                    peak = new Peak(value, corner, eta);
+                    peak = new Peak(value, sense, corner, eta);
                 }
             }
         }
@@ -138,8 +143,11 @@ internal readonly struct StressWave
         }
     }
 
-    /// <summary>The place of a maximum next to a station: the end itself, or Newton's method kept between the neighbouring stations.</summary>
-    private double Climb(double ru, double rv, double station)
+    /// <summary>
+    /// The place of a maximum next to a station: the end itself, or Newton's method kept between the neighbouring stations.
+    /// It stops after a step shorter than <paramref name="lastStep"/>; the error left is of the order of that step squared.
+    /// </summary>
+    private double Climb(double ru, double rv, double station, double lastStep)
     {
         double eta = station, low = station - 2 * HalfGap, high = station + 2 * HalfGap;
         if (high > 1)
@@ -176,13 +184,9 @@ internal readonly struct StressWave
             }
 
             double next = eta - slope / bend;
-            if (!(bend < 0 && next > low && next < high))
-            {
-                next = 0.5 * (low + high);
-            }
-
-            // The stress is flat at its peak: half of this step squared is lost at most.
-            if (Math.Abs(next - eta) < 1e-8)
+            bool newton = bend < 0 && next > low && next < high;
+            next = newton ? next : 0.5 * (low + high);
+            if (Math.Abs(next - eta) < (newton ? lastStep : 1e-12))
             {
                 return next;
             }
@@ -214,6 +218,6 @@ internal readonly struct StressWave
     {
         // |W| ≤ (π²/8) η² ≤ 1.24 wherever both sinc factors are at most 1.
         double h2 = wave.H.Value * wave.H.Value;
-        return h2 * (Math.Abs(wave.Cos.Value) + Math.Abs(wave.Sin.Value)) + Math.Abs(wave.Bow.Value) * (HalfPi * HalfPi + 1.24 * h2);
+        return h2 * (Math.Abs(wave.Cos.Value) + Math.Abs(wave.Sin.Value)) + Math.Abs(wave.Bow.Value) * (Math.PI * Math.PI / 4 + 1.24 * h2);
     }
 }
