@@ -127,6 +127,12 @@ public sealed partial record SecondOrderSolution
 
     private Planar Combine(double alongU, double alongV) => alongU * numbers.AxisU + alongV * numbers.AxisV;
 
-    private double Eta(double x) => 2 * Guard.Within(x, 0, numbers.Length, "place x", "mm",
-        "x runs along the bar from the first bolt of end 1 to the first bolt of end 2.") / numbers.Length - 1;
+    private double Eta(double x)
+    {
+        // A place computed from other lengths may miss the end by rounding.
+        double slack = 1e-9 * numbers.Length;
+        Guard.Within(x, -slack, numbers.Length + slack, "place x", "mm",
+            "x runs along the bar from the first bolt of end 1 to the first bolt of end 2.");
+        return Math.Clamp(2 * x / numbers.Length - 1, -1, 1);
+    }
 }

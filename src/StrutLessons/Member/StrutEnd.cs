@@ -1,3 +1,6 @@
+using StrutLessons.Eccentricity;
+using StrutLessons.Joints;
+
 namespace StrutLessons.Member;
 
 /// <summary>
@@ -19,6 +22,24 @@ public sealed record StrutEnd
         Eccentricity = eccentricity;
         Spring = spring;
         ArmLength = Guard.NotNegative(armLength, "arm length", "mm", "Give the distance from the first bolt back to the hinge.");
+    }
+
+    /// <summary>An end from its load point and its joint: the spring at the hinge, the rigid arm from there to the first bolt.</summary>
+    /// <param name="load">Where the load acts.</param>
+    /// <param name="joint">How the joint holds the strut.</param>
+    /// <param name="tie">Moment of an adjacent tie on the same joint, if there is one.</param>
+    public static StrutEnd Of(LoadPoint load, JointHinge joint, TieMoment? tie = null)
+    {
+        ArgumentNullException.ThrowIfNull(load);
+        ArgumentNullException.ThrowIfNull(joint);
+        // M(0) = N e + c (w' − φN) at end 1, M(L) = N e − c (w' + φN) at end 2: at both ends a rotation φN imposed on the spring c
+        // acts like a load point shifted by −c φ.
+        double imposed = joint.ImposedRotationPerNewton == 0 ? 0 : joint.OutOfPlaneStiffness * joint.ImposedRotationPerNewton;
+        Planar eccentricity = load.Offset - new Planar(0, imposed) + (tie?.EccentricityShift ?? Planar.Zero);
+        return new(eccentricity, new EndSpring(joint.InPlaneStiffness, joint.OutOfPlaneStiffness), joint.HingeDistance)
+        {
+            ConstantMoment = tie?.ConstantMoment ?? Planar.Zero,
+        };
     }
 
     /// <summary>Point of the load from the centroid, (y_e, z_e) in mm.</summary>
