@@ -13,7 +13,7 @@ internal sealed class GussetMesh
 
     internal GussetMesh(GussetPlate plate, PlateMaterial material, MeshDensity density, PlateMesh mesh)
     {
-        _plate = plate;
+        _plate = plate = plate.WithoutSlivers();
         _cot = plate.Cotangent;
         _sin = Math.Sin(plate.Angle);
         _cos = _cot * _sin;
@@ -77,14 +77,21 @@ internal sealed class GussetMesh
         }
     }
 
-    /// <summary>Where a column meets the support, measured across the strut.</summary>
+    /// <summary>
+    /// Where a column meets the support, measured across the strut: the columns of the patch run straight down, those beside it
+    /// fan out to the foot. Without plate beside the patch its own columns fan out.
+    /// </summary>
     private double FootOf(double n)
     {
         double half = _plate.PatchWidth / 2;
-        return n < -half
-            ? -half + (n + half) * (_plate.LeftFoot - half) / (_plate.Left - half)
-            : n > half ? half + (n - half) * (_plate.RightFoot - half) / (_plate.Right - half) : n;
+        double left = _plate.Left > half ? -half : -_plate.LeftFoot, right = _plate.Right > half ? half : _plate.RightFoot;
+        return _plate.Left > half && n < -half ? Between(n, -_plate.Left, -half, -_plate.LeftFoot, left)
+            : _plate.Right > half && n > half ? Between(n, half, _plate.Right, right, _plate.RightFoot)
+            : Between(n, -half, half, left, right);
     }
+
+    private static double Between(double n, double from, double to, double atFrom, double atTo) =>
+        atFrom + (n - from) / (to - from) * (atTo - atFrom);
 
     /// <summary>
     /// Height of the two rows that bound the patch. Beside the patch they move up where the inclined support would
@@ -95,7 +102,7 @@ internal sealed class GussetMesh
         double first = _plate.FreeLength, last = first + _plate.GroupLength, half = _plate.PatchWidth / 2;
         double edgeFoot = _plate.RightFoot * _cot;
         bool kinked = _plate.Taper > 0 && edgeFoot < first;
-        if (n <= half || kinked)
+        if (n <= half || _plate.Right <= half || kinked)
         {
             return (first, last);
         }

@@ -71,6 +71,22 @@ public sealed record GussetPlate(
         return this;
     }
 
+    /// <summary>
+    /// The same gusset without strips beside or beyond the patch that are narrower than a thousandth of it: they carry nothing, and
+    /// elements so thin would spoil the accuracy.
+    /// </summary>
+    internal GussetPlate WithoutSlivers()
+    {
+        double half = PatchWidth / 2, sliver = 1e-3 * PatchWidth;
+        return this with
+        {
+            Left = Left - half < sliver ? half : Left,
+            Right = Right - half < sliver ? half : Right,
+            GroupLength = GroupLength < sliver ? 0 : GroupLength,
+            EndDistance = EndDistance < sliver ? 0 : EndDistance,
+        };
+    }
+
     // Below 15° the plate is more strip than gusset and its near corner too sharp for the mesh.
     private const double SmallestAngle = Math.PI / 12;
 }

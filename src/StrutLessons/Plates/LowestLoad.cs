@@ -14,8 +14,12 @@ internal sealed record BucklingMode(double Factor, double[] Mode, int Iterations
 internal static class LowestLoad
 {
     private const int MaxSteps = 60;
-    private const double Tolerance = 1e-9;
-    private const double Margin = 1e-6;
+
+    // Residual relative to the value; the value's own error is of its square.
+    private const double Tolerance = 1e-6;
+
+    // The count is taken this far below the result: wide enough for the rounding in a mesh with very thin elements.
+    private const double Margin = 1e-4;
 
     /// <summary>Finds the lowest positive load factor.</summary>
     /// <param name="stiffness">K.</param>
@@ -57,7 +61,6 @@ internal static class LowestLoad
         var diagonal = new List<double>();
         var beside = new List<double>();
         var (next, force) = Start(size, factor, kept);
-        double last = 0;
         for (int step = 1; step <= MaxSteps; step++)
         {
             basis.Add(next);
@@ -70,12 +73,12 @@ internal static class LowestLoad
             diagonal.Add(own);
             double value = Tridiagonal.Largest(diagonal, beside);
             double norm = Math.Sqrt(Math.Max(0, Dot(next, force)));
-            if (value > 0 && Math.Abs(value - last) < Tolerance * value || norm < 1e-14 * Math.Abs(own))
+            var ritz = Tridiagonal.Vector(diagonal, beside, value);
+            if (value > 0 && norm * Math.Abs(ritz[^1]) < Tolerance * value)
             {
-                return (basis, Tridiagonal.Vector(diagonal, beside, value), value, step);
+                return (basis, ritz, value, step);
             }
 
-            last = value;
             beside.Add(norm);
             Scale(next, 1 / norm);
             Scale(force, 1 / norm);

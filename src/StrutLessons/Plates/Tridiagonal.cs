@@ -36,7 +36,7 @@ internal static class Tridiagonal
         return 0.5 * (low + high);
     }
 
-    /// <summary>The vector of an eigenvalue, from the last row upwards: stable for the largest one, whose vector decays downwards.</summary>
+    /// <summary>The unit vector of an eigenvalue, from the last row upwards: stable for the largest one, whose vector decays downwards.</summary>
     internal static double[] Vector(List<double> diagonal, List<double> beside, double value)
     {
         int n = diagonal.Count;
@@ -46,6 +46,12 @@ internal static class Tridiagonal
         {
             double below = row < n - 1 ? beside[row] * vector[row + 1] : 0;
             vector[row - 1] = ((value - diagonal[row]) * vector[row] - below) / beside[row - 1];
+        }
+
+        double length = Math.Sqrt(vector.Sum(entry => entry * entry));
+        for (int row = 0; row < n; row++)
+        {
+            vector[row] /= length;
         }
 
         return vector;
