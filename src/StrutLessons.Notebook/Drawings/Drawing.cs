@@ -9,7 +9,7 @@ public sealed record Drawing : IShown
 {
     internal Drawing(Picture picture, string title, string altText)
     {
-        Picture = picture;
+        Picture = picture.Trimmed();
         Title = title;
         AltText = altText;
     }

@@ -16,6 +16,18 @@ internal sealed record Picture(Box Sheet, ImmutableList<Mark> Marks)
     /// <summary>The sheet with all marks inside and a margin around them.</summary>
     internal Box Frame(double margin) => Marks.Aggregate(Sheet, (box, mark) => box.With(mark.Bounds.Grown(margin)));
 
+    /// <summary>The same marks on a sheet without empty space above and below; the width stays, so that all drawings share one scale on a page.</summary>
+    internal Picture Trimmed()
+    {
+        if (Marks.IsEmpty)
+        {
+            return this;
+        }
+
+        Box used = Marks.Select(m => m.Bounds).Aggregate((a, b) => a.With(b));
+        return this with { Sheet = Sheet with { Top = used.Top - 10, Bottom = used.Bottom + 10 } };
+    }
+
     /// <summary>
     /// Writes a text beside a point where it covers no other text and as few lines as possible; a thin line leads to the
     /// point if the free place is far away. The first directions tried are those near <paramref name="towards"/>.

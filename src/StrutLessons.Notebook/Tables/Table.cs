@@ -82,6 +82,7 @@ public sealed record Table : IShown
     private static string Words(object value) => value switch
     {
         string text => Label.Plain(text),
+        double.NaN => "–",
         double number => Figures.Text(number),
         IFormattable other => other.ToString(null, CultureInfo.InvariantCulture),
         _ => value.ToString() ?? "",

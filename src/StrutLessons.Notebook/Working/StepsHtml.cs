@@ -29,7 +29,7 @@ internal static class StepsHtml
         ? null
         : new XElement("small", Style("display:block;opacity:.72;font-size:.78em;line-height:1.3"), step.Source);
 
-    private static XElement Equal(string tex) => new("div", Style("margin:.12em 0"), MathMarkup.FromTex("= " + tex));
+    private static XElement Equal(string tex) => new("div", Style("margin:.3em 0"), MathMarkup.FromTex("= " + tex));
 
     private static XElement Folded(WorkedStep step) =>
         new("details", new XElement("summary", "Work it out, then look"), StepLines.Result(step).Select(Equal));
