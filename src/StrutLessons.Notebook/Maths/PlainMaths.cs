@@ -41,7 +41,7 @@ internal static class PlainMaths
             if (item is MathNode.Sign { Kind: SignKind.Binary or SignKind.Relation } sign)
             {
                 bool leading = sign.Kind == SignKind.Binary && (i == 0 || IsOpening(items[i - 1]));
-                piece = leading ? piece : $" {piece} ";
+                piece = leading || i == items.Length - 1 ? piece : $" {piece} ";
             }
             else if (i > 0 && NeedsBlank(items[i - 1], item))
             {

@@ -74,7 +74,7 @@ public sealed record Table : IShown
             new XElement("tbody", Rows.Select(r => new XElement("tr", Style("background:none"),
                 r.Select((v, i) => new XElement("td", Style(Cell + Align(i)), v is string words ? Rich(words) : Words(v)))))))).ToString(SaveOptions.DisableFormatting);
 
-    private string Align(int column) => Rows.Length > 0 && Rows.All(r => r[column] is not string) ? "text-align:right" : "text-align:left";
+    private string Align(int column) => Rows.Length > 0 && Rows.All(r => r[column] is not (string or Enum)) ? "text-align:right" : "text-align:left";
 
     private static IEnumerable<object> Rich(string text) =>
         text.Split('$').Select((part, i) => i % 2 == 1 ? (object)MathMarkup.FromTex(part) : part);
@@ -82,11 +82,16 @@ public sealed record Table : IShown
     private static string Words(object value) => value switch
     {
         string text => Label.Plain(text),
+        Enum name => Spaced(name.ToString()),
         double.NaN => "–",
         double number => Figures.Text(number),
         IFormattable other => other.ToString(null, CultureInfo.InvariantCulture),
         _ => value.ToString() ?? "",
     };
+
+    /// <summary>The name of a choice as words: <c>GussetMidPlane</c> reads "gusset mid plane".</summary>
+    private static string Spaced(string name) =>
+        string.Concat(name.Select((c, i) => i > 0 && char.IsUpper(c) ? " " + char.ToLowerInvariant(c) : char.ToLowerInvariant(c).ToString()));
 
     private static XAttribute Style(string css) => new("style", css);
 }
