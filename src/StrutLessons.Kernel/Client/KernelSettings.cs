@@ -10,5 +10,5 @@ public sealed record KernelSettings
     public int MemoryLimitMiB { get; init; } = 2048;
 
     /// <summary>Time to wait for the engine to come up.</summary>
-    public TimeSpan StartLimit { get; init; } = TimeSpan.FromMinutes(1);
+    public TimeSpan StartLimit { get; init; } = TimeSpan.FromMinutes(2);
 }

@@ -30,9 +30,6 @@ internal sealed class CellOutputs(Action<CellOutput> emit) : IObserver<KernelEve
                 case DisplayedValueProduced shown:
                     emit(new ShownOutput(Rendering.Parts(shown.Value, shown.FormattedValues), IsResult: false, shown.ValueId));
                     break;
-                case DisplayedValueUpdated shown:
-                    emit(new ShownOutput(Rendering.Parts(shown.Value, shown.FormattedValues), IsResult: false, shown.ValueId, Replaces: true));
-                    break;
                 case DiagnosticsProduced produced:
                     _compilation.AddRange(ErrorWords.Compilation(produced.Diagnostics));
                     break;
@@ -40,6 +37,16 @@ internal sealed class CellOutputs(Action<CellOutput> emit) : IObserver<KernelEve
                     _failed ??= failed;
                     break;
             }
+        }
+    }
+
+    /// <summary>Takes a value that the cell shows on the way.</summary>
+    internal void Show(object? value, string id, bool replaces)
+    {
+        var parts = Rendering.Parts(value, []);
+        lock (_one)
+        {
+            emit(new ShownOutput(parts, IsResult: false, id, replaces));
         }
     }
 
@@ -56,7 +63,7 @@ internal sealed class CellOutputs(Action<CellOutput> emit) : IObserver<KernelEve
     {
         lock (_one)
         {
-            if (interrupted && _failed is not null)
+            if (interrupted)
             {
                 emit(new ErrorOutput("Interrupt", Interrupted, null, null, Compiled: true));
                 return false;

@@ -7,6 +7,7 @@ using Microsoft.DotNet.Interactive.Commands;
 using Microsoft.DotNet.Interactive.CSharp;
 using Microsoft.DotNet.Interactive.Events;
 using StrutLessons.Kernel.Wire;
+using StrutLessons.Notebook;
 using CompletionItem = StrutLessons.Kernel.Wire.CompletionItem;
 
 namespace StrutLessons.Kernel.Engine;
@@ -18,15 +19,16 @@ internal readonly record struct CellEnd(bool Succeeded, TimeSpan Elapsed);
 internal sealed class LessonEngine : IDisposable
 {
     private readonly CompositeKernel _engine;
-    private CancellationToken _interrupt;
+    private volatile Interruption? _running;
 
     private LessonEngine()
     {
         var csharp = new CSharpKernel();
         csharp.AddAssemblyReferences(Preload.AssemblyFiles);
         KeepLineNumbers(csharp);
-        csharp.AddMiddleware(RunInterruptibly);
-        _engine = new CompositeKernel { csharp.UseKernelHelpers() };
+        csharp.AddMiddleware((command, context, next) =>
+            command is SubmitCode && _running is { } running ? running.RunAsync(command, context, next) : next(command, context));
+        _engine = new CompositeKernel { csharp };
         _engine.DefaultKernelName = csharp.Name;
     }
 
@@ -44,19 +46,24 @@ internal sealed class LessonEngine : IDisposable
     /// <summary>Runs a cell and hands on its outputs as they come.</summary>
     /// <param name="code">C# source.</param>
     /// <param name="emit">Called for every output, on any thread but never on two at once.</param>
-    /// <param name="interrupt">Stops the cell.</param>
-    internal async Task<CellEnd> RunAsync(string code, Action<CellOutput> emit, CancellationToken interrupt)
+    internal async Task<CellEnd> RunAsync(string code, Action<CellOutput> emit)
     {
         var clock = Stopwatch.StartNew();
         var outputs = new CellOutputs(emit);
-        _interrupt = interrupt;
+        var running = new Interruption();
+        _running = running;
+        Cells.Screen = outputs.Show;
         using (_engine.KernelEvents.Subscribe(outputs))
         {
             await _engine.SendAsync(new SubmitCode(code), CancellationToken.None).ConfigureAwait(false);
         }
-        var succeeded = outputs.End(interrupt.IsCancellationRequested);
+        _running = null;
+        var succeeded = outputs.End(running.IsAsked);
         return new CellEnd(succeeded, clock.Elapsed);
     }
+
+    /// <summary>Asks the running cell to stop and returns at once.</summary>
+    internal void Interrupt() => _running?.Ask();
 
     /// <summary>What could be typed at a place in a cell.</summary>
     internal async Task<CompletionReply> CompleteAsync(CompleteRequest request)
@@ -91,26 +98,5 @@ internal sealed class LessonEngine : IDisposable
             ?? throw new MissingFieldException(nameof(CSharpKernel), "_scriptOptions");
         var options = (ScriptOptions)field.GetValue(csharp)!;
         field.SetValue(csharp, options.WithEmitDebugInformation(true).WithFileEncoding(Encoding.UTF8));
-    }
-
-    /// <summary>Runs a cell's code so that an interrupt stops it even inside a loop that asks nobody.</summary>
-    private Task RunInterruptibly(KernelCommand command, KernelInvocationContext context, KernelPipelineContinuation next)
-    {
-        var interrupt = _interrupt;
-        if (command is not SubmitCode || !interrupt.CanBeCanceled)
-        {
-            return next(command, context);
-        }
-        try
-        {
-#pragma warning disable SYSLIB0046 // Made for hosts of scripts: there is no other way to stop code that does not co-operate.
-            System.Runtime.ControlledExecution.Run(() => next(command, context).GetAwaiter().GetResult(), interrupt);
-#pragma warning restore SYSLIB0046
-        }
-        catch (OperationCanceledException) when (interrupt.IsCancellationRequested)
-        {
-            context.Fail(command, message: CellOutputs.Interrupted);
-        }
-        return Task.CompletedTask;
     }
 }

@@ -29,5 +29,5 @@ internal static class Preload
     ];
 
     /// <summary>The cell that runs before the first one.</summary>
-    internal static string Code => string.Concat(Namespaces.Select(name => $"using {name};\n"));
+    internal static string Code => string.Concat(Namespaces.Select(name => $"using {name};\n")) + $"using static {typeof(Cells).FullName};\n";
 }

@@ -1,6 +1,5 @@
 using System.Text.RegularExpressions;
 using Microsoft.DotNet.Interactive.Formatting;
-using Plotly.NET;
 using StrutLessons.Notebook;
 
 namespace StrutLessons.Kernel.Engine;
@@ -48,11 +47,6 @@ internal static partial class Rendering
 
     private static IReadOnlyList<ShownPart> Default(object value)
     {
-        if (value is GenericChart chart)
-        {
-            // The data alone: the page that shows it brings its own copy of the chart library.
-            return [new ShownPart("application/vnd.plotly.v1+json", GenericChart.toFigureJson(chart)), new ShownPart(PlainTextFormatter.MimeType, "Chart")];
-        }
         var text = new ShownPart(PlainTextFormatter.MimeType, value.ToDisplayString());
         var type = value.GetType();
         var isPlain = type.IsPrimitive || type.IsEnum || value is string or decimal or DateTime or TimeSpan;

@@ -13,7 +13,7 @@ internal sealed class PipeServer : IDisposable
     private readonly StreamReader _requests;
     private readonly StreamWriter _replies;
     private readonly Lock _writing = new();
-    private CancellationTokenSource? _running;
+    private volatile LessonEngine? _engine;
 
     private PipeServer(Stream input, Stream output)
     {
@@ -39,6 +39,7 @@ internal sealed class PipeServer : IDisposable
         reading.Start();
 
         using var engine = await LessonEngine.StartAsync().ConfigureAwait(false);
+        _engine = engine;
         Send(new ReadyReply());
         await foreach (var request in work.Reader.ReadAllAsync().ConfigureAwait(false))
         {
@@ -62,17 +63,8 @@ internal sealed class PipeServer : IDisposable
 
     private async Task RunAsync(LessonEngine engine, RunRequest run)
     {
-        using var interrupt = new CancellationTokenSource();
-        _running = interrupt;
-        try
-        {
-            var end = await engine.RunAsync(run.Code, output => Send(new OutputReply(run.Id, output)), interrupt.Token).ConfigureAwait(false);
-            Send(new DoneReply(run.Id, end.Succeeded, end.Elapsed.TotalMilliseconds));
-        }
-        finally
-        {
-            _running = null;
-        }
+        var end = await engine.RunAsync(run.Code, output => Send(new OutputReply(run.Id, output))).ConfigureAwait(false);
+        Send(new DoneReply(run.Id, end.Succeeded, end.Elapsed.TotalMilliseconds));
     }
 
     private void ReadRequests(ChannelWriter<Request> work)
@@ -82,7 +74,7 @@ internal sealed class PipeServer : IDisposable
             switch (WireFormat.ReadRequest(line))
             {
                 case InterruptRequest:
-                    Interrupt();
+                    _engine?.Interrupt();
                     break;
                 case StopRequest:
                     Environment.Exit(0);
@@ -93,18 +85,6 @@ internal sealed class PipeServer : IDisposable
             }
         }
         Environment.Exit(0);
-    }
-
-    private void Interrupt()
-    {
-        try
-        {
-            _running?.Cancel();
-        }
-        catch (ObjectDisposedException)
-        {
-            // The cell ended by itself in the same moment.
-        }
     }
 
     private void Send(Reply reply)

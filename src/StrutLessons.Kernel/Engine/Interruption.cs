@@ -1,0 +1,63 @@
+using Microsoft.DotNet.Interactive;
+using Microsoft.DotNet.Interactive.Commands;
+
+namespace StrutLessons.Kernel.Engine;
+
+/// <summary>
+/// Stops one running cell, also inside a loop that asks nobody or a wait without end. Code that cannot be stopped this way
+/// (a call into the operating system that does not return) is left to whoever ends the process.
+/// </summary>
+#pragma warning disable CA1001 // A source without a timer holds nothing to free, and it may still be cancelling when the cell has ended.
+internal sealed class Interruption
+#pragma warning restore CA1001
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(10);
+    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(50);
+
+    private readonly CancellationTokenSource _asked = new();
+    private volatile Thread? _thread;
+
+    /// <summary>True once somebody has asked to stop the cell.</summary>
+    internal bool IsAsked => _asked.IsCancellationRequested;
+
+    /// <summary>Asks the cell to stop and returns at once.</summary>
+    internal void Ask()
+    {
+        // Cancelling waits until the thread has taken notice, which it does not do while it sleeps: never on the caller's thread.
+        _ = _asked.CancelAsync();
+        _ = WakeAsync();
+    }
+
+    /// <summary>The step of the engine's pipeline that runs the cell's code.</summary>
+    internal Task RunAsync(KernelCommand command, KernelInvocationContext context, KernelPipelineContinuation next)
+    {
+        _thread = Thread.CurrentThread;
+        try
+        {
+#pragma warning disable SYSLIB0046 // Made for hosts of scripts: there is no other way to stop code that does not co-operate.
+            System.Runtime.ControlledExecution.Run(() => next(command, context).GetAwaiter().GetResult(), _asked.Token);
+#pragma warning restore SYSLIB0046
+        }
+        catch (Exception stopped) when (IsAsked && stopped is OperationCanceledException or ThreadInterruptedException)
+        {
+            context.Fail(command, message: CellOutputs.Interrupted);
+        }
+        finally
+        {
+            _thread = null;
+        }
+        return Task.CompletedTask;
+    }
+
+    private async Task WakeAsync()
+    {
+        for (var waited = TimeSpan.Zero; waited < Patience && _thread is { } thread; waited += Pause)
+        {
+            await Task.Delay(Pause).ConfigureAwait(false);
+            if (_thread == thread && thread.ThreadState.HasFlag(ThreadState.WaitSleepJoin))
+            {
+                thread.Interrupt();
+            }
+        }
+    }
+}
