@@ -27,7 +27,7 @@ public sealed partial record CapacityResult : IWorked
                 @"\max_{x,\,\text{corner}} |\sigma(N)| = f_y", "", bow.Load / 1e3, "kN", Search));
         }
 
-        steps.Add(new("Capacity", "N_R", @"\min", string.Join(";\\ ", Bows.Select(b => Tex.Number(b.Load / 1e3))), Load / 1e3, "kN", Search));
+        steps.Add(new("Capacity", "N_R", @"\min\ \text{of the bows}", "", Load / 1e3, "kN", Search));
         steps.Add(new("Reduction factor", @"\chi", @"\frac{N_R}{N_{pl}}", $@"\frac{{{Tex.Number(Load / 1e3)}}}{{{Tex.Number(squash / 1e3)}}}", ReductionFactor, "", "definition"));
         return steps;
     }

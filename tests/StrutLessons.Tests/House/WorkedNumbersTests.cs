@@ -1,5 +1,8 @@
+using StrutLessons.Capacity;
 using StrutLessons.Eccentricity;
 using StrutLessons.Joints;
+using StrutLessons.Materials;
+using StrutLessons.Member;
 using StrutLessons.Sections;
 using StrutLessons.Torsion;
 
@@ -34,6 +37,8 @@ public class WorkedNumbersTests
             GussetOnGirderWeb.HandFormula(Inclined, L100, Bolts, Support(WarpingEnd.WarpingFixed), new WebSeat(80, ZTowards.Flange, 8)),
         ["constant tie"] = () => AdjacentTie.Constant(50_000, 25, TieSide.SameAsStrut).On(LoadPoint.Of(L100, Bolts, 10)),
         ["tie in proportion"] = () => AdjacentTie.Proportional(0.8, 25, TieSide.OppositeToStrut).On(LoadPoint.Of(L100, Bolts, 10)),
+        ["second-order solution"] = () => SecondOrderSolution.Of(Diagonal, 40_000),
+        ["capacity"] = () => StrutCapacity.Of(Diagonal),
     };
 
     public static TheoryData<string> Names => [.. Results.Keys];
@@ -41,6 +46,15 @@ public class WorkedNumbersTests
     private static AngleSection L100 => AngleCatalogue.Find("L 100x65x8").Connected();
 
     private static BoltLine Bolts => new(55, 2, 20, 60, 40);
+
+    private static Strut Diagonal
+    {
+        get
+        {
+            StrutEnd end = StrutEnd.Of(LoadPoint.Of(L100, Bolts, 10), GussetOnRigidSupport.HandFormula(Square, L100, Bolts).Hinge);
+            return new Strut(L100, SteelGrade.S355.ForThickness(8), 2150, end, end);
+        }
+    }
 
     private static Gusset Square => Gusset.Symmetric(10, 160, 65, 40);
 
