@@ -6,7 +6,7 @@ namespace StrutLessons.Nonlinear;
 /// </summary>
 public static class ReferenceAnalysis
 {
-    private const double FirstStep = 0.15, SmallestStep = 1e-5;
+    private const double FirstStep = 0.15, SmallestStep = 1e-5, BranchStep = 0.003;
 
     /// <summary>Follows the load path from no load to the peak and, if asked, down behind it.</summary>
     /// <param name="strut">The strut.</param>
@@ -32,6 +32,13 @@ public static class ReferenceAnalysis
             cancellationToken.ThrowIfCancellationRequested();
             step = Math.Min(step, longest);
             bool found = follower.TryStep(step), passes = found && peak < 0 && follower.BehindPeak;
+            bool branches = found && peak < 0 && !passes && follower.Found.NegativePivots > follower.Last.NegativePivots;
+            if (branches && step > BranchStep)
+            {
+                // An unstable mode without a falling load: either two branches cross here, or a long step jumped over a peak to another branch.
+                step = longest = Math.Max(step / 3, BranchStep);
+                continue;
+            }
             if (passes && longest > settings.LargestStep / 2)
             {
                 // Come closer in shorter steps first: the last step from an accepted state to the peak should not skip yielding and unloading.
@@ -47,7 +54,7 @@ public static class ReferenceAnalysis
                 }
                 continue;
             }
-            longest = passes ? settings.LargestStep : longest;
+            longest = passes || branches ? settings.LargestStep : longest;
             follower.Accept();
             peak = passes ? points.Count : peak;
             points.Add(PathReader.Read(model, follower.Last, settings.KeepYielding || passes));

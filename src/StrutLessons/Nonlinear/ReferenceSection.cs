@@ -76,14 +76,18 @@ public sealed record ReferenceSection
     }
 
     /// <summary>
-    /// A sharp-cornered angle without fillets. The heel is the origin, the outer face of the connected leg lies against the gusset (z = 0),
-    /// the outstanding leg points to z &lt; 0. S is where the mid-lines of the legs meet; J = Σ b t³/3 along the mid-lines.
+    /// An angle. The heel is the origin, the outer face of the connected leg lies against the gusset (z = 0), the outstanding leg points to z &lt; 0.
+    /// S is where the mid-lines of the legs meet. Roundings are made of slivers with the exact area; the corners for elastic stress stay the sharp ones.
     /// </summary>
     /// <param name="connectedLeg">Length of the connected leg over the heel, mm.</param>
     /// <param name="outstandingLeg">Length of the outstanding leg over the heel, mm.</param>
     /// <param name="thickness">t, mm.</param>
-    /// <exception cref="InputException">A length is not positive, or the thickness is not smaller than both legs.</exception>
-    public static ReferenceSection Angle(double connectedLeg, double outstandingLeg, double thickness)
+    /// <param name="rootRadius">Fillet between the legs, mm; 0 leaves it sharp.</param>
+    /// <param name="toeRadius">Rounding of the inner corner of each toe, mm; 0 leaves it sharp.</param>
+    /// <param name="torsionConstant">J, mm⁴; left out it is Σ b t³/3 along the mid-lines, some 8 % low for usual fillets.</param>
+    /// <exception cref="InputException">A length is not positive, the thickness is not small against both legs, or a radius does not fit.</exception>
+    public static ReferenceSection Angle(
+        double connectedLeg, double outstandingLeg, double thickness, double rootRadius = 0, double toeRadius = 0, double? torsionConstant = null)
     {
         double b1 = Guard.Positive(connectedLeg, "connected leg", "mm", "Measure it over the heel.");
         double b2 = Guard.Positive(outstandingLeg, "outstanding leg", "mm", "Measure it over the heel.");
@@ -92,15 +96,13 @@ public sealed record ReferenceSection
         {
             throw Guard.Fail(t, "thickness", "mm", "less than half of each leg", "Check that legs and thickness are not swapped.");
         }
-        SectionRectangle[] parts =
-        [
-            new(0, t, -t, 0),
-            new(t, b1, -t, 0),
-            new(0, t, -b2, -t),
-        ];
+        double toe = Guard.Within(toeRadius, 0, t, "toe radius", "mm", "Half of the root radius is common practice.");
+        double root = Guard.Within(rootRadius, 0, Math.Min(b1, b2) - t - toe, "root radius", "mm", "A value near the thickness is common practice.");
+        List<SectionRectangle> parts = [new(0, t, -t, 0), new(t, b1 - toe, -t, 0), new(0, t, toe - b2, -t)];
+        AngleRoundings.Add(parts, b1, b2, t, root, toe);
         Planar[] corners = [new(0, 0), new(b1, 0), new(b1, -t), new(t, -b2), new(0, -b2)];
-        double torsion = (b1 + b2 - t) * t * t * t / 3;
-        return new ReferenceSection(parts, new Planar(t / 2, -t / 2), torsion, corners, p => AngleResidual(p, b1, b2, t));
+        double torsion = Guard.Positive(torsionConstant ?? (b1 + b2 - t) * t * t * t / 3, "torsion constant", "mm⁴", "For thin legs it is about Σ b t³/3.");
+        return new ReferenceSection([.. parts], new Planar(t / 2, -t / 2), torsion, corners, p => AngleResidual(p, b1, b2, t));
     }
 
     /// <summary>A solid rectangle about its own middle; no residual stress pattern.</summary>

@@ -159,6 +159,22 @@ public class PathBehaviourTests
         Closeness.Relative(first, ReferenceAnalysis.Follow(b, RodMesh.Fast, PathSettings.PeakOnly).PeakLoad, 1e-4, "peak load");
     }
 
+    [Theory]
+    [InlineData(0.2)]
+    [InlineData(0.1)]
+    [InlineData(0.03)]
+    public void A_long_step_does_not_jump_over_the_peak_to_an_unstable_branch(double step)
+    {
+        // A hinged strut whose eccentricities nearly cancel along the minor direction: at 62.3 kN it snaps sideways, yet equilibrium with one
+        // unstable mode goes on to 68.2 kN. Expected value: steps of 0.005.
+        ReferenceSection section = ReferenceSection.Angle(60, 60, 6, 8, 4, 1.085 * 8208);
+        var end = new ReferenceEnd(new Planar(35, 4) - section.Centroid, 0, 0);
+        var strut = new ReferenceStrut(section, ReferenceSteel.WithYield(235), 1329.6, 1.3296 * section.MinorDirection, 58.75, end, end);
+        LoadPath path = ReferenceAnalysis.Follow(strut, RodMesh.Standard, PathSettings.PeakOnly with { LargestStep = step });
+        Assert.True(path.StableToPeak);
+        Closeness.Relative(62368, path.PeakLoad, 0.004, "peak load");
+    }
+
     private sealed class Collector : IProgress<PathPoint>
     {
         public List<PathPoint> Points { get; } = [];
