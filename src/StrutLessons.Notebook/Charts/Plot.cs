@@ -3,6 +3,7 @@ using StrutLessons.Joints;
 using StrutLessons.Member;
 using StrutLessons.Notebook.Drawings;
 using StrutLessons.Notebook.Maths;
+using StrutLessons.Stress;
 
 namespace StrutLessons.Notebook.Charts;
 
