@@ -4,6 +4,7 @@ using StrutLessons.Joints;
 using StrutLessons.Materials;
 using StrutLessons.Member;
 using StrutLessons.Sections;
+using StrutLessons.Standards;
 using StrutLessons.Torsion;
 
 namespace StrutLessons.Tests.House;
@@ -39,6 +40,29 @@ public class WorkedNumbersTests
         ["tie in proportion"] = () => AdjacentTie.Proportional(0.8, 25, TieSide.OppositeToStrut).On(LoadPoint.Of(L100, Bolts, 10)),
         ["second-order solution"] = () => SecondOrderSolution.Of(Diagonal, 40_000),
         ["capacity"] = () => StrutCapacity.Of(Diagonal),
+        ["EN, concentric"] = () => En1993.ConcentricStrut(Standard(2150)),
+        ["EN, stocky"] = () => En1993.ConcentricStrut(Standard(200)),
+        ["EN, BB.1.2"] = () => En1993.WebMemberStrut(Standard(2150)),
+        ["EN, class 4"] = () => En1993.WebMemberStrut(new StandardStrut(ThinLegs, SteelGrade.S355.ForThickness(6), 2500)),
+        ["EN, refused"] = () => En1993.WebMemberStrut(Standard(2150, 1)),
+        ["EN, Annex G, one bolt"] = () => En1993AnnexG.Bracing(Standard(2150, 1)),
+        ["AISC (a), elastic"] = () => Aisc360.SingleAngle(Standard(2150)),
+        ["AISC (b), inelastic"] = () => Aisc360.SingleAngle(Standard(800), Aisc360Truss.Space),
+        ["AISC, short leg"] = () => Aisc360.SingleAngle(ShortLeg(1200)),
+        ["AISC, short leg, lower limit"] = () => Aisc360.SingleAngle(ShortLeg(2600)),
+        ["AISC, slender legs"] = () => Aisc360.SingleAngle(new StandardStrut(ThinLegs, SteelGrade.S355.ForThickness(6), 800)),
+        ["ASCE, stocky"] = () => Asce10.Bracing(Standard(1000)),
+        ["ASCE, restrained"] = () => Asce10.Bracing(Standard(2150)),
+        ["ASCE, unrestrained"] = () => Asce10.Bracing(Standard(2150), Asce10Restraint.None),
+        ["ASCE, thin legs"] = () => Asce10.Bracing(new StandardStrut(ThinLegs, SteelGrade.S355.ForThickness(6), 1500)),
+        ["ASCE, very thin legs"] = () => Asce10.Bracing(new StandardStrut(VeryThinLegs, SteelGrade.S450.ForThickness(6), 2500)),
+        ["IS, fixed"] = () => Is800.SingleAngle(Standard(2150), 1),
+        ["IS, hinged, one bolt"] = () => Is800.SingleAngle(Standard(2150, 1), 0),
+        ["IS, between"] = () => Is800.SingleAngle(Standard(2150), 0.4),
+        ["BS"] = () => Bs5950.SingleAngle(Standard(2150)),
+        ["BS, stocky, one bolt"] = () => Bs5950.SingleAngle(Standard(120, 1)),
+        ["AS"] = () => As4100.WebMember(Standard(2150)),
+        ["AS, stocky"] = () => As4100.WebMember(new StandardStrut(AngleCatalogue.Find("L 100x100x10").Connected(), SteelGrade.S235.ForThickness(10), 300)),
     };
 
     public static TheoryData<string> Names => [.. Results.Keys];
@@ -55,6 +79,10 @@ public class WorkedNumbersTests
             return new Strut(L100, SteelGrade.S355.ForThickness(8), 2150, end, end);
         }
     }
+
+    private static AngleSection ThinLegs => new Angle("thin legs", 100, 100, 6, 12, 6).Connected();
+
+    private static AngleSection VeryThinLegs => new Angle("very thin legs", 150, 150, 6, 12, 6).Connected();
 
     private static Gusset Square => Gusset.Symmetric(10, 160, 65, 40);
 
@@ -77,6 +105,12 @@ public class WorkedNumbersTests
             }
         }
     }
+
+    private static StandardStrut Standard(double length, int bolts = 2) =>
+        new(AngleCatalogue.Find("L 80x80x8").Connected(), SteelGrade.S355.ForThickness(8), length, bolts);
+
+    private static StandardStrut ShortLeg(double length) =>
+        new(AngleCatalogue.Find("L 100x65x8").Connected(ConnectedLeg.Short), SteelGrade.S235.ForThickness(8), length);
 
     private static GirderSupport Support(WarpingEnd end) => new(GirderCatalogue.Find("IPE 360"), 5600, 1500, end);
 }
