@@ -23,17 +23,26 @@ public sealed record BoltFlexibility(
     /// <summary>Stiffness against a shift of the hinge, k_t = 1/(f_ww − f_wθ²/f_θθ), N/mm.</summary>
     public double ShearStiffness => 1 / (DeflectionPerForce - DeflectionPerMoment * DeflectionPerMoment / SlopePerMoment);
 
-    /// <inheritdoc/>
-    public IReadOnlyList<WorkedStep> WorkedSteps() =>
-    [
-        new("Rotational stiffness of the joint", "c", @"1/f_{\theta\theta}", $"1/{Tex.Number(SlopePerMoment)}",
-            RotationalStiffness * 1e-6, "kNm/rad", "definition; flexibility from the plate analysis"),
-        new("Distance from the first bolt to the hinge", "s_h", @"f_{w\theta}/f_{\theta\theta}",
-            $"{Tex.Number(DeflectionPerMoment)}/{Tex.Number(SlopePerMoment)}", HingeDistance, "mm", "elastic centre of the joint"),
-        new("Shear stiffness at the hinge", "k_t", @"1/(f_{ww} - f_{w\theta}^2/f_{\theta\theta})",
-            $"1/({Tex.Number(DeflectionPerForce)} - {Tex.Number(DeflectionPerMoment)}^2/{Tex.Number(SlopePerMoment)})",
-            ShearStiffness * 1e-3, "kN/mm", "elastic centre of the joint"),
-    ];
+    /// <summary>The three flexibilities and what follows from them; kN, kNm, mrad and mm.</summary>
+    public IReadOnlyList<WorkedStep> WorkedSteps()
+    {
+        // 1 mm/N = 1e3 mm/kN, 1/N = 1e6 mm/kNm, 1 rad/(N mm) = 1e9 mrad/kNm.
+        const string analysis = "plate analysis", centre = "elastic centre of the joint";
+        double ww = DeflectionPerForce * 1e3, wTheta = DeflectionPerMoment * 1e6, theta = SlopePerMoment * 1e9;
+        return
+        [
+            new("Deflection at the first bolt per force", "f_{ww}", "", "", ww, "mm/kN", analysis),
+            new("Deflection at the first bolt per moment", @"f_{w\theta}", "", "", wTheta, "mm/kNm", analysis),
+            new("Slope at the first bolt per moment", @"f_{\theta\theta}", "", "", theta, "mrad/kNm", analysis),
+            new("Rotational stiffness of the joint", "c", @"\frac{1}{f_{\theta\theta}}", $@"\frac{{1000}}{{{Tex.Number(theta)}}}",
+                RotationalStiffness * 1e-6, "kNm/rad", "definition"),
+            new("Distance from the first bolt back to the hinge", "s_h", @"\frac{f_{w\theta}}{f_{\theta\theta}}",
+                $@"1000 \cdot \frac{{{Tex.Number(wTheta)}}}{{{Tex.Number(theta)}}}", HingeDistance, "mm", centre),
+            new("Stiffness against a shift of the hinge", "k_t", @"\frac{1}{f_{ww} - f_{w\theta}^2/f_{\theta\theta}}",
+                $@"\frac{{1}}{{{Tex.Number(ww)} - \frac{{{Tex.Number(wTheta)} \cdot {Tex.Number(wTheta)}}}{{{Tex.Number(theta)}}}}}",
+                ShearStiffness * 1e-3, "kN/mm", centre),
+        ];
+    }
 
     /// <summary>Entry by entry the limit of two meshes.</summary>
     internal static BoltFlexibility Limit(BoltFlexibility coarse, BoltFlexibility fine)

@@ -3,6 +3,7 @@ using StrutLessons.Eccentricity;
 using StrutLessons.Joints;
 using StrutLessons.Materials;
 using StrutLessons.Member;
+using StrutLessons.Plates;
 using StrutLessons.Sections;
 using StrutLessons.Standards;
 using StrutLessons.Torsion;
@@ -36,6 +37,7 @@ public class WorkedNumbersTests
         ["on a web, off mid-depth"] = () => GussetOnGirderWeb.HandFormula(Square, L100, Bolts, Support(WarpingEnd.Fork), new WebSeat(80)),
         ["on a web, inclined, with footprint"] = () =>
             GussetOnGirderWeb.HandFormula(Inclined, L100, Bolts, Support(WarpingEnd.WarpingFixed), new WebSeat(80, ZTowards.Flange, 8)),
+        ["plate analysis of a gusset"] = () => PlateOnRigidSupport.Flexibility(new GussetPlate(10, 60, 60, 80, 70, 60, 30)).Limit,
         ["constant tie"] = () => AdjacentTie.Constant(50_000, 25, TieSide.SameAsStrut).On(LoadPoint.Of(L100, Bolts, 10)),
         ["tie in proportion"] = () => AdjacentTie.Proportional(0.8, 25, TieSide.OppositeToStrut).On(LoadPoint.Of(L100, Bolts, 10)),
         ["second-order solution"] = () => SecondOrderSolution.Of(Diagonal, 40_000),
