@@ -1,25 +1,5 @@
 namespace StrutLessons.Plates;
 
-/// <summary>How all four edges of a square plate are held.</summary>
-public enum SquareEdges
-{
-    /// <summary>Deflection zero, free to turn.</summary>
-    SimplySupported,
-
-    /// <summary>Deflection and slope zero.</summary>
-    Clamped,
-}
-
-/// <summary>The load on a square plate.</summary>
-public enum SquareLoad
-{
-    /// <summary>Even pressure q.</summary>
-    Uniform,
-
-    /// <summary>Force P at the centre.</summary>
-    CentrePoint,
-}
-
 /// <summary>
 /// Plates with known answers, for watching the element converge. All results are pure numbers for a plate of size 1, D = 1.
 /// Answers: S. Timoshenko, S. Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed.

@@ -1,11 +1,5 @@
 namespace StrutLessons.Plates;
 
-/// <summary>Lowest load factor λ at which (K − λG)φ = 0, with its mode.</summary>
-/// <param name="Factor">The load factor.</param>
-/// <param name="Mode">The mode on the equations, largest entry of any size.</param>
-/// <param name="Iterations">Steps taken.</param>
-internal sealed record BucklingMode(double Factor, double[] Mode, int Iterations);
-
 /// <summary>
 /// Inverse iteration in a growing subspace (Lanczos, J. Res. Nat. Bur. Standards 45, 1950): each step solves K y = G x and keeps
 /// all directions so far. The lowest positive load factor is found even where a reversed load would buckle the plate earlier.

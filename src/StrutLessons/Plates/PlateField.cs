@@ -1,12 +1,5 @@
 namespace StrutLessons.Plates;
 
-/// <summary>Four corner numbers of a quadrilateral, counter-clockwise.</summary>
-/// <param name="A">First corner.</param>
-/// <param name="B">Second corner.</param>
-/// <param name="C">Third corner.</param>
-/// <param name="D">Fourth corner.</param>
-public readonly record struct PlateQuad(int A, int B, int C, int D);
-
 /// <summary>A deflected plate, ready to be drawn as contours or as a surface.</summary>
 /// <param name="X">Node coordinates along the support line or along the girder, mm.</param>
 /// <param name="Y">Node coordinates away from the support line or up the girder, mm.</param>

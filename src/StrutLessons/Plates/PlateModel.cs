@@ -60,7 +60,7 @@ internal sealed class PlateModel
         return matrix;
     }
 
-    /// <summary>The forces that hold every dof in place: stiffness times displacement, element by element, minus nothing else.</summary>
+    /// <summary>The forces that the elements ask for at every dof; at a held one this is the reaction.</summary>
     internal double[] InnerForces(double[] displacements)
     {
         var forces = new double[_constraints.Count];

@@ -1,18 +1,5 @@
 namespace StrutLessons.Plates;
 
-/// <summary>Where a stretch has its smallest parts.</summary>
-internal enum Finer
-{
-    /// <summary>Parts grow from the start.</summary>
-    AtStart,
-
-    /// <summary>Parts shrink towards the end.</summary>
-    AtEnd,
-
-    /// <summary>Parts grow from both ends to the middle.</summary>
-    Both,
-}
-
 /// <summary>
 /// A length cut into parts of size (reach/density)·(1 + x/reach), x measured from its finer end. Equal parts of ln(1 + x/reach)
 /// give that; the fine mesh of a pair cuts every part of the coarse mesh in two.
@@ -71,8 +58,3 @@ internal readonly record struct Stretch
 
     private double Grow(double t) => (Math.Pow(_growth, t) - 1) / (_growth - 1);
 }
-
-/// <summary>How fine a mesh is. Two meshes of one fineness are nested, the coarse one with elements of twice the size.</summary>
-/// <param name="Fineness">Parts of the fine mesh per reach, next to a singular point.</param>
-/// <param name="IsFine">Which of the two meshes.</param>
-internal readonly record struct MeshDensity(int Fineness, bool IsFine);

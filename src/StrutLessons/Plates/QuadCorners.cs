@@ -24,30 +24,3 @@ internal readonly record struct QuadCorners(double X0, double Y0, double X1, dou
             c * (X3 - X0) + d * (X2 - X1), c * (Y3 - Y0) + d * (Y2 - Y1));
     }
 }
-
-/// <summary>Derivatives of (x, y) with respect to the local coordinates (ξ, η).</summary>
-internal readonly record struct Jacobian(double XXi, double YXi, double XEta, double YEta)
-{
-    /// <summary>Area of the map.</summary>
-    internal double Determinant => XXi * YEta - YXi * XEta;
-
-    /// <summary>Turns a derivative (∂ξ, ∂η) into (∂x, ∂y).</summary>
-    internal (double X, double Y) Gradient(double dXi, double dEta)
-    {
-        double scale = 1 / Determinant;
-        return ((YEta * dXi - YXi * dEta) * scale, (XXi * dEta - XEta * dXi) * scale);
-    }
-}
-
-/// <summary>The 2×2 Gauss rule; all weights are 1.</summary>
-internal static class GaussRule
-{
-    /// <summary>Number of points.</summary>
-    internal const int Points = 4;
-
-    private const double At = 0.57735026918962576;
-
-    /// <summary>Local coordinates of a point.</summary>
-    internal static (double Xi, double Eta) Point(int index) =>
-        ((index & 1) == 0 ? -At : At, (index & 2) == 0 ? -At : At);
-}
