@@ -72,32 +72,48 @@ internal readonly ref struct Crossing
     }
 
     /// <summary>The crossing between two loads of which the upper one yields.</summary>
-    internal bool CloseIn(ScanPoint lower, ScanPoint upper, out FirstYieldLoad found)
+    /// <param name="earlier">The scan's load before the lower one; it only improves the first guess.</param>
+    /// <param name="lower">A load that does not yield as far as the scan can tell.</param>
+    /// <param name="upper">A load that yields.</param>
+    /// <param name="found">The crossing.</param>
+    internal bool CloseIn(ScanPoint earlier, ScanPoint lower, ScanPoint upper, out FirstYieldLoad found)
     {
         if (lower.Share > 0.9 && Share(lower.Load) >= 1)
         {
             // The scan's stations hid a crossing below its last load.
-            return CloseIn(new ScanPoint(0.95 * lower.Load, 0), lower with { Share = 1 }, out found);
+            return CloseIn(earlier, new ScanPoint(0.95 * lower.Load, 0), lower with { Share = 1 }, out found);
         }
 
         double low = lower.Load, high = upper.Load;
         double fLow = Straight(low, lower.Share), fHigh = Straight(high, upper.Share);
         double slope = (fHigh - fLow) / (high - low);
         double load = high - fHigh / slope;
-        Trial trial = default;
-        double before = double.NaN, fBefore = 0;
+        if (earlier.Load > 0 && earlier.Load < low)
+        {
+            // Parabola through three points of the scan: one correction of the secant, and its slope there.
+            double bend = (slope - (fLow - Straight(earlier.Load, earlier.Share)) / (low - earlier.Load)) / (high - earlier.Load);
+            double there = slope + bend * (2 * load - low - high);
+            load -= bend * (load - low) * (load - high) / there;
+            slope = there > 0 ? there : slope;
+        }
+
+        Trial trial = default, last = default;
+        double fLast = 0;
         for (int i = 0; i < 100; i++)
         {
             load = load > low && load < high && i % 12 != 11 ? load : 0.5 * (low + high);
             trial = Try(load);
             double f = Straight(load, trial.Stress / strut.YieldStrength);
             (low, high) = f >= 0 ? (low, load) : (load, high);
-            slope = double.IsNaN(before) || f == fBefore ? slope : (f - fBefore) / (load - before);
+            slope = i == 0 || f == fLast ? slope : (f - fLast) / (load - last.Load);
             double step = -f / slope;
-            (before, fBefore) = (load, f);
+            // A secant step leaves an error of the order of this step times the one before, as long as the same corner governs.
+            double left = i > 0 && trial.Corner == last.Corner && trial.Sense == last.Sense
+                ? Math.Abs(step) * Math.Abs(load - last.Load) / load
+                : 1e-3 * Math.Abs(step);
+            (last, fLast) = (trial, f);
             load += step;
-            // A secant step leaves an error of the order of this step times the one before.
-            if ((i > 0 && Math.Abs(step) <= 1e-9 * load) || high - low <= 4e-16 * high)
+            if (left <= 1e-12 * load || high - low <= 4e-16 * high)
             {
                 break;
             }

@@ -97,17 +97,17 @@ internal static class FirstYield
                 bool hump = before.Share > LookCloser && before.Share >= earlier.Share && before.Share >= here.Share;
                 if (hump && search.ClimbHump(earlier.Load, before.Load, here.Load, out ScanPoint top))
                 {
-                    return search.CloseIn(earlier, top, out found);
+                    return search.CloseIn(earlier, earlier, top, out found);
                 }
 
                 if (here.Share >= 1)
                 {
-                    return search.CloseIn(before, here, out found);
+                    return search.CloseIn(earlier, before, here, out found);
                 }
 
                 if (here.Share > LookCloser && search.Share(here.Load) is >= 1 and double exact)
                 {
-                    return search.CloseIn(before, here with { Share = exact }, out found);
+                    return search.CloseIn(earlier, before, here with { Share = exact }, out found);
                 }
 
                 (earlier, before) = (before, here);
@@ -119,6 +119,6 @@ internal static class FirstYield
         // The ladder's last step is the end of the range up to rounding: the end itself decides.
         var end = new ScanPoint((1 - to) * search.Critical, search.Share((1 - to) * search.Critical));
         found = default;
-        return end.Share >= 1 && search.CloseIn(before, end, out found);
+        return end.Share >= 1 && search.CloseIn(earlier, before, end, out found);
     }
 }

@@ -62,7 +62,7 @@ internal static class CriticalLoadSolver
             var stiffness = new EndStiffness<Lane1>(strut, new Lane1(load));
             Symmetric4<Lane1> k = stiffness.Matrix, b = Softening(strut, stiffness);
             Factor4<Lane1> factor = k.Factor();
-            int turns = i == 0 ? 4 : 2;
+            int turns = i == 0 ? 4 : 1;
             for (int turn = 0; turn < turns; turn++)
             {
                 x = Unit(factor.Solve(b.Times(x)));
@@ -83,7 +83,7 @@ internal static class CriticalLoadSolver
             }
 
             // The error of the next load is of the order of this step squared.
-            bool settled = Math.Abs(next - load) <= Math.Max(1e-7 * Math.Min(load, gap), 1e-14 * load);
+            bool settled = Math.Abs(next - load) <= Math.Max(1e-6 * Math.Min(load, gap), 1e-14 * load);
             load = next;
             if (settled)
             {
@@ -100,7 +100,7 @@ internal static class CriticalLoadSolver
         double load = stiffness.Load.Value;
         (double cU, double inverseU) = Derivatives(stiffness.U, load);
         (double cV, double inverseV) = Derivatives(stiffness.V, load);
-        double unitU = strut.StiffnessU / strut.Length, unitV = strut.StiffnessV / strut.Length;
+        double unitU = strut.UnitU, unitV = strut.UnitV;
         EndStiffness<Lane1>.Turn(strut.AxisU, new(-unitU * (inverseU + cU)), new(-unitV * (inverseV + cV)),
             out Lane1 nearY, out Lane1 nearYz, out Lane1 nearZ);
         EndStiffness<Lane1>.Turn(strut.AxisU, new(-unitU * (inverseU - cU)), new(-unitV * (inverseV - cV)),

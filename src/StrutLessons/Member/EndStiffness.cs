@@ -16,9 +16,9 @@ internal readonly struct EndStiffness<T> where T : struct, ILane<T>
     internal EndStiffness(in StrutNumbers strut, T load)
     {
         Load = load;
-        U = new AxisFunctions<T>(load * T.Of(1 / strut.EulerU));
-        V = new AxisFunctions<T>(load * T.Of(1 / strut.EulerV));
-        T unitU = T.Of(strut.StiffnessU / strut.Length), unitV = T.Of(strut.StiffnessV / strut.Length);
+        U = new AxisFunctions<T>(load * T.Of(strut.PerEulerU));
+        V = new AxisFunctions<T>(load * T.Of(strut.PerEulerV));
+        T unitU = T.Of(strut.UnitU), unitV = T.Of(strut.UnitV);
         T one = T.Of(1);
         T inverseU = one / U.G, inverseV = one / V.G;
         // Near and far stability functions per principal axis, turned into the joint's axes.
@@ -39,11 +39,10 @@ internal readonly struct EndStiffness<T> where T : struct, ILane<T>
     internal static Symmetric4<T> Assemble(
         in StrutNumbers strut, T load, T nearY, T nearYz, T nearZ, T farY, T farYz, T farZ, bool withSprings)
     {
-        double a1 = strut.Arm1, a2 = strut.Arm2, length = strut.Length;
-        T near11 = T.Of((1 + a1) * (1 + a1) + a1 * a1), far11 = T.Of(2 * (1 + a1) * a1);
-        T near22 = T.Of((1 + a2) * (1 + a2) + a2 * a2), far22 = T.Of(2 * (1 + a2) * a2);
-        T near21 = T.Of((1 + a1) * a2 + a1 * (1 + a2)), far21 = T.Of((1 + a1) * (1 + a2) + a1 * a2);
-        T arm11 = load * T.Of(length * (a1 * a1 + a1)), arm22 = load * T.Of(length * (a2 * a2 + a2)), arm21 = load * T.Of(length * a1 * a2);
+        ref readonly ArmFactors arms = ref strut.Arms;
+        T near11 = T.Of(arms.Near11), far11 = T.Of(arms.Far11), arm11 = load * T.Of(arms.Load11);
+        T near22 = T.Of(arms.Near22), far22 = T.Of(arms.Far22), arm22 = load * T.Of(arms.Load22);
+        T near21 = T.Of(arms.Near21), far21 = T.Of(arms.Far21), arm21 = load * T.Of(arms.Load21);
         T y1 = T.Of(strut.Spring1Y.Scale), z1 = T.Of(strut.Spring1Z.Scale), y2 = T.Of(strut.Spring2Y.Scale), z2 = T.Of(strut.Spring2Z.Scale);
         T on = T.Of(withSprings ? 1 : 0);
         return new(

@@ -28,6 +28,10 @@ internal readonly struct StrutNumbers
         double pi2 = Math.PI * Math.PI / (Length * Length);
         EulerU = pi2 * StiffnessU;
         EulerV = pi2 * StiffnessV;
+        UnitU = StiffnessU / Length;
+        UnitV = StiffnessV / Length;
+        PerEulerU = 1 / EulerU;
+        PerEulerV = 1 / EulerV;
         AxisU = section.AxisU;
         BowU = bow.Amplitude * section.AlongU(bow.Direction);
         BowV = bow.Amplitude * section.AlongV(bow.Direction);
@@ -37,6 +41,7 @@ internal readonly struct StrutNumbers
         Moment2 = strut.End2.ConstantMoment;
         Arm1 = strut.End1.ArmLength / Length;
         Arm2 = strut.End2.ArmLength / Length;
+        Arms = new ArmFactors(Arm1, Arm2, Length);
         Spring1Y = new ScaledSpring(strut.End1.Spring.InPlane, StiffnessU / Length);
         Spring1Z = new ScaledSpring(strut.End1.Spring.OutOfPlane, StiffnessU / Length);
         Spring2Y = new ScaledSpring(strut.End2.Spring.InPlane, StiffnessU / Length);
@@ -56,6 +61,12 @@ internal readonly struct StrutNumbers
     /// <summary>Euler loads of the bar between the bolts for displacements along u and v, N.</summary>
     internal readonly double EulerU, EulerV;
 
+    /// <summary>EI/L in both directions, N mm.</summary>
+    internal readonly double UnitU, UnitV;
+
+    /// <summary>1/N_E in both directions, 1/N.</summary>
+    internal readonly double PerEulerU, PerEulerV;
+
     /// <summary>Unit vector ê_u; ê_v is the normal, see <see cref="AxisV"/>.</summary>
     internal readonly Planar AxisU;
 
@@ -65,6 +76,8 @@ internal readonly struct StrutNumbers
 
     /// <summary>Arms as parts of the bar's length.</summary>
     internal readonly double Arm1, Arm2;
+
+    internal readonly ArmFactors Arms;
 
     internal readonly ScaledSpring Spring1Y, Spring1Z, Spring2Y, Spring2Z;
 
@@ -106,4 +119,16 @@ internal readonly struct ScaledSpring
 
     /// <summary>k D², N mm/rad; finite for a rigid spring.</summary>
     internal double Stiffness { get; }
+}
+
+/// <summary>
+/// How rigid arms a₁, a₂ (as parts of the bar's length) mix the bar's near and far stiffness, and what the load does on them.
+/// </summary>
+internal readonly struct ArmFactors(double a1, double a2, double length)
+{
+    internal readonly double Near11 = (1 + a1) * (1 + a1) + a1 * a1, Far11 = 2 * (1 + a1) * a1, Load11 = length * (a1 * a1 + a1);
+
+    internal readonly double Near22 = (1 + a2) * (1 + a2) + a2 * a2, Far22 = 2 * (1 + a2) * a2, Load22 = length * (a2 * a2 + a2);
+
+    internal readonly double Near21 = (1 + a1) * a2 + a1 * (1 + a2), Far21 = (1 + a1) * (1 + a2) + a1 * a2, Load21 = length * a1 * a2;
 }
