@@ -7,6 +7,7 @@ using StrutLessons.Notebook.Drawings;
 using StrutLessons.Notebook.Working;
 using StrutLessons.Plates;
 using StrutLessons.Sections;
+using StrutLessons.Standards;
 
 namespace StrutLessons.Notebook;
 
@@ -29,6 +30,8 @@ public static class Showing
         SecondOrderSolution solution => Draw.Shape(solution),
         CapacityResult capacity => Plot.Iteration(capacity),
         CapacityCurve curve => Plot.Curve(curve),
+        StandardComparison comparison => Plot.Comparison(comparison),
+        StandardCurves curves => Plot.Curves(curves),
         IWorked worked => Steps.Of(worked),
         Plotly.NET.GenericChart chart => new ForeignChart(chart),
         _ => null,

@@ -8,7 +8,7 @@ using StrutLessons.Stress;
 namespace StrutLessons.Notebook.Charts;
 
 /// <summary>Charts of the library's results.</summary>
-public static class Plot
+public static partial class Plot
 {
     private const string Position = "Position $x$ along the bar (mm)";
 

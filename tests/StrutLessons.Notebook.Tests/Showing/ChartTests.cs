@@ -1,6 +1,7 @@
 using System.Text.Json;
 using StrutLessons.Capacity;
 using StrutLessons.Notebook.Charts;
+using StrutLessons.Standards;
 
 namespace StrutLessons.Notebook.Tests.Shown;
 
@@ -14,6 +15,8 @@ public class ChartTests
         ["moments"] = Plot.MomentsAlong(GalleryStrut.Solution),
         ["iteration"] = Plot.Iteration(GalleryStrut.Capacity),
         ["curve"] = Plot.Curve(CapacityCurve.Of(GalleryStrut.Strut, count: 12)),
+        ["standards"] = Plot.Comparison(StandardComparison.Of(GalleryStrut.Strut) with { Reference = 150e3 }),
+        ["standards along the slenderness"] = Plot.Curves(StandardCurves.Of(GalleryStrut.Strut, rules: RuleChoice.Pick("EN BB.1.2", "AISC a", "ASCE unrestrained", "IS hinged", "AS"), count: 12)),
         ["joint"] = Plot.Contributions(GalleryStrut.Gusset.Hinge),
         ["bars"] = new BarChart("Parts", "Compliance (mrad/kNm)", new Bar("a long name for a part", 3, "30 %"), new Bar("web", 7, "70 %"), new Bar("nothing", 0)),
         ["logarithmic"] = Chart.Of("Error", "Elements (–)", "Error (–)").LineAndPoints("measured", [2, 4, 8], [1e-2, 6e-4, 4e-5]).Logarithmic(true, true).Mark(4, 6e-4, "here"),

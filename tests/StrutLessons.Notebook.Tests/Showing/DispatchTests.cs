@@ -1,5 +1,6 @@
 using StrutLessons.Capacity;
 using StrutLessons.Sections;
+using StrutLessons.Standards;
 
 namespace StrutLessons.Notebook.Tests.Shown;
 
@@ -14,7 +15,7 @@ public class DispatchTests
     {
         { "section", "image/svg+xml" }, { "angle", "image/svg+xml" }, { "load point", "image/svg+xml" }, { "gusset", "image/svg+xml" },
         { "solution", "image/svg+xml" }, { "joint", "application/vnd.plotly.v1+json" }, { "capacity", "application/vnd.plotly.v1+json" },
-        { "curve", "application/vnd.plotly.v1+json" }, { "explained", "text/html" }, { "plotly", "application/vnd.plotly.v1+json" },
+        { "curve", "application/vnd.plotly.v1+json" }, { "standards", "application/vnd.plotly.v1+json" }, { "standard curves", "application/vnd.plotly.v1+json" }, { "explained", "text/html" }, { "plotly", "application/vnd.plotly.v1+json" },
     };
 
     [Theory]
@@ -31,6 +32,8 @@ public class DispatchTests
             "joint" => GalleryStrut.Gusset.Hinge,
             "capacity" => GalleryStrut.Capacity,
             "curve" => CapacityCurve.Of(GalleryStrut.Strut, count: 5),
+            "standards" => StandardComparison.Of(GalleryStrut.Strut),
+            "standard curves" => StandardCurves.Of(GalleryStrut.Strut, count: 5),
             "plotly" => Notebook.Charts.Plot.MomentsAlong(GalleryStrut.Solution).ToPlotly(),
             _ => new Explained(),
         };

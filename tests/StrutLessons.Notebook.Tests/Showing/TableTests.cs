@@ -1,5 +1,6 @@
 using System.Xml.Linq;
 using StrutLessons.Notebook.Tables;
+using StrutLessons.Standards;
 
 namespace StrutLessons.Notebook.Tests.Shown;
 
@@ -21,6 +22,23 @@ public class TableTests
     [Fact]
     public void A_terminal_sees_aligned_columns() =>
         Assert.Equal("Springs c & <hinges>\nthickness (mm)  c (kNm/rad)  remark\n            10        46.03   a < b\n            12        79.54   a < b", Springs.ToString());
+
+    [Fact]
+    public void Refused_rules_stand_in_the_table_without_a_number()
+    {
+        Table table = StandardTables.Resistances(StandardComparison.Of(GalleryStrut.Strut, boltsPerEnd: 1, RuleChoice.Pick("AISC a", "IS hinged")));
+        Assert.Equal(["AISC 360-22, E5(a)", "refused"], [table.Rows[0][0], table.Rows[0][5]]);
+        Assert.Contains("–", table.ToString().Split('\n')[2], StringComparison.Ordinal);
+        Assert.True((double)table.Rows[1][4] > (double)table.Rows[1][6]);
+    }
+
+    [Fact]
+    public void The_scope_of_a_rule_tells_met_unmet_and_assumed_conditions_apart()
+    {
+        StandardResult result = Aisc360.SingleAngle(new StandardStrut(GalleryStrut.Section, GalleryStrut.Strut.Steel, 2150, 1));
+        string[] words = [.. StandardTables.Scope(result).Rows.Select(r => (string)r[3])];
+        Assert.Equal(["no", "yes", "yes", "yes", "you must know", "you must know"], words);
+    }
 
     [Fact]
     public void A_row_that_does_not_fit_is_refused() => Assert.Throws<InputException>(() => Springs.Row(1, 2));
