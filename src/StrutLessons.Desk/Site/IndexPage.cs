@@ -18,7 +18,7 @@ internal static class IndexPage
             """);
 
     private static string Item(PageLink link, LessonCard card) => $"""
-        <li>
+        <li{(card.Number > 0 ? $" value=\"{card.Number}\"" : "")}>
         <h2><a href="{link.File}">{Html.Escape(card.Title)}</a></h2>
         {(card.Time.Length > 0 ? $"<p class=\"time\">{Html.Escape(card.Time)}</p>\n" : "")}{Abilities(card)}</li>
 

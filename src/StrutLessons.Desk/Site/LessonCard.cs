@@ -3,11 +3,12 @@ using StrutLessons.Kernel.Notebooks;
 
 namespace StrutLessons.Desk.Site;
 
-/// <summary>What the list of lessons says about a lesson, read from its first text cell.</summary>
+/// <summary>What the list of lessons says about a lesson, read from its file name and its first text cell.</summary>
+/// <param name="Number">The number with which the file name begins; 0 if it has none.</param>
 /// <param name="Title">The lesson's title.</param>
 /// <param name="Abilities">What the reader will be able to do.</param>
 /// <param name="Time">How long it takes, in words; empty if the lesson does not say.</param>
-public sealed partial record LessonCard(string Title, IReadOnlyList<string> Abilities, string Time)
+public sealed partial record LessonCard(int Number, string Title, IReadOnlyList<string> Abilities, string Time)
 {
     /// <summary>Reads the card of a lesson.</summary>
     public static LessonCard Of(NotebookFile notebook)
@@ -23,7 +24,8 @@ public sealed partial record LessonCard(string Title, IReadOnlyList<string> Abil
                 .Select(line => Item().Replace(line, "")),
         ];
         var time = lines.Select(line => TimeLine().Match(line)).FirstOrDefault(match => match.Success)?.Groups[1].Value.Trim() ?? "";
-        return new LessonCard(notebook.Title, abilities, time);
+        var number = int.TryParse(notebook.Name.Split('-')[0], out var given) ? given : 0;
+        return new LessonCard(number, notebook.Title, abilities, time);
     }
 
     [GeneratedRegex(@"\byou (can|will be able to)\b|\bable to\b", RegexOptions.IgnoreCase)]

@@ -26,10 +26,9 @@ internal sealed class LessonPage
     internal bool HasCharts => _outputs.HasCharts;
 
     /// <summary>The whole page.</summary>
-    /// <param name="place">For example "Lesson 3 of 14".</param>
     /// <param name="previous">The page before it; null on the first.</param>
     /// <param name="next">The page after it; null on the last.</param>
-    internal string Write(string place, PageLink? previous, PageLink? next)
+    internal string Write(PageLink? previous, PageLink? next)
     {
         var card = LessonCard.Of(_lesson.Notebook);
         var frame = new PageFrame(
@@ -37,7 +36,7 @@ internal sealed class LessonPage
         return frame.Wrap($"""
             <div class="page lesson">
             {Contents()}<main id="main" tabindex="-1">
-            <p class="place">{Html.Escape(place)}</p>
+            <p class="place">{(card.Number > 0 ? $"Lesson {card.Number}" : "")}</p>
             {_content}</main>
             </div>
             <nav class="turn" aria-label="Other lessons">

@@ -1,5 +1,5 @@
 using System.Reflection;
-using System.Text;
+using System.Text.Json;
 using StrutLessons.Notebook.Drawings;
 
 namespace StrutLessons.Desk.Site;
@@ -21,9 +21,12 @@ internal static class SiteAssets
             Copy(own, name, Path.Combine(folder, name));
         }
         // Drawings stand inline on the pages; their colours follow the page's light or dark setting.
-        File.AppendAllText(Path.Combine(folder, "site.css"), "\n/* Drawings */\n" + Palette.PageCss, Encoding.UTF8);
+        File.AppendAllText(Path.Combine(folder, "site.css"), "\n/* Drawings */\n" + Palette.PageCss);
         if (withCharts)
         {
+            var inks = $"const inks = {JsonSerializer.Serialize(Palette.PageVariables)};\n";
+            var script = Path.Combine(folder, "site.js");
+            File.WriteAllText(script, inks + File.ReadAllText(script));
             var plotly = typeof(Plotly.NET.GenericChart).Assembly;
             var target = Path.Combine(folder, "third-party", PlotlyFile);
             Copy(plotly, PlotlyResource, target);

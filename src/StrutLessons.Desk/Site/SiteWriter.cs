@@ -19,7 +19,7 @@ public static class SiteWriter
         for (var i = 0; i < entries.Length; i++)
         {
             var page = entries[i].Page.Write(
-                $"Lesson {i + 1} of {entries.Length}", i > 0 ? entries[i - 1].Link : null, i + 1 < entries.Length ? entries[i + 1].Link : null);
+                i > 0 ? entries[i - 1].Link : null, i + 1 < entries.Length ? entries[i + 1].Link : null);
             File.WriteAllText(Path.Combine(folder, entries[i].Link.File), page, Encoding.UTF8);
         }
         var index = Path.Combine(folder, "index.html");

@@ -33,6 +33,12 @@ public static class Palette
     /// <summary>Style rules for a page that shows drawings inline. The variables can be set again by the page.</summary>
     public static string PageCss { get; } = MakeCss();
 
+    /// <summary>
+    /// The style variable that stands for each fixed colour. The colours of a chart are data, out of reach of style rules;
+    /// a page's script puts the variable's value in their place.
+    /// </summary>
+    public static IReadOnlyDictionary<string, string> PageVariables { get; } = Colours.ToDictionary(c => c.Light, c => "--sl-" + c.Name);
+
     internal static string Colour(Ink ink) => ink == Ink.None ? "none" : Find(ink).Light;
 
     internal static string Name(Ink ink) => Find(ink).Name;
