@@ -43,7 +43,7 @@
     chart.classList.add("drawn");
     live.hidden = false;
     Plotly.react(live, figure.data, layout, {
-      responsive: true, displaylogo: false, showTips: false,
+      responsive: true, displayModeBar: false, showTips: false,
       modeBarButtonsToRemove: ["select2d", "lasso2d", "autoScale2d", "zoomIn2d", "zoomOut2d"],
     });
   }
