@@ -15,18 +15,18 @@ public static partial class Plot
         ArgumentNullException.ThrowIfNull(comparison);
         IEnumerable<Bar> model =
         [
-            new("spring model, hinged ends", comparison.Hinged / 1e3), new("spring model, its own ends", comparison.Real / 1e3, "compared with"),
+            new("spring model, hinged ends", comparison.Hinged / 1e3), new("spring model, its own ends", comparison.Real / 1e3, "100 %"),
             new("spring model, rigid ends", comparison.Rigid / 1e3),
         ];
         IEnumerable<Bar> reference = comparison.Reference is { } load ? [new Bar("nonlinear reference", load / 1e3, Share(load))] : [];
         return new BarChart($"One strut, many rules: {comparison.Model.Section.Angle.Name}, {Figures.Text(comparison.Model.SystemLength / 1e3)} m", "Nominal resistance (kN)",
             [.. model, .. reference, .. comparison.Results.Where(r => r.InScope).Select(r => new Bar(r.Rule.Name, r.NominalResistance!.Value / 1e3, Share(r.NominalResistance.Value)))]);
 
-        string Share(double resistance) => $"{Figures.Text(100 * resistance / comparison.Real, 2)} %";
+        string Share(double resistance) => $"{Figures.Text(Math.Round(100 * resistance / comparison.Real))} %";
     }
 
     /// <summary>
-    /// Nominal resistance of the rules along the slenderness over the band of the spring model. A circle marks where a rule refuses to go on.
+    /// Nominal resistance of the rules along the slenderness over the band of the spring model. A marker stands where a rule refuses to go on.
     /// Five rules or fewer stay readable.
     /// </summary>
     public static Chart Curves(StandardCurves curves)
@@ -41,9 +41,9 @@ public static partial class Plot
         foreach (StandardCurve curve in curves.Curves.Where(c => c.Points.Count > 0))
         {
             chart = chart.Line(curve.Rule.Name, curve.Points.Select(p => p.RelativeSlenderness), curve.Points.Select(p => p.Nominal / squash));
-            chart = curve.EndSlenderness is { } end ? chart.Mark(end, curve.Points[^1].Nominal / squash, "ends here") : chart;
         }
 
-        return chart.YFrom(0, 1);
+        StandardCurvePoint[] ends = [.. curves.Curves.Where(c => c.EndSlenderness is not null).Select(c => c.Points[^1])];
+        return (ends.Length > 0 ? chart.Points("here a rule refuses to go on", ends.Select(p => p.RelativeSlenderness), ends.Select(p => p.Nominal / squash)) : chart).YFrom(0, 1);
     }
 }

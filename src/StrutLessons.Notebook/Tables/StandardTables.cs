@@ -11,10 +11,10 @@ public static class StandardTables
     {
         ArgumentNullException.ThrowIfNull(comparison);
         return Table.Of($"Resistances, {comparison.Model.Section}, {Figures.Text(comparison.Model.SystemLength / 1e3)} m",
-                "rule", "clause", "$E$ (MPa)", "slenderness (–)", "nominal (kN)", "factor", "design (kN)", "nominal over model (–)")
+                "rule", "clause", "$E$ (GPa)", "slenderness (–)", "nominal (kN)", "factor", "design (kN)", "nominal over model (–)")
             .For(comparison.Results, r => r.InScope
-                ? [r.Rule.Name, r.Rule.Clause, r.Rule.ElasticModulus, r.Slenderness[^1].Value, r.NominalResistance!.Value / 1e3, Factor(r.DesignValues[0].Factor), r.DesignResistance!.Value / 1e3, comparison.RatioToModel(r)!.Value]
-                : [r.Rule.Name, r.Rule.Clause, r.Rule.ElasticModulus, r.Slenderness[^1].Value, double.NaN, "refused", double.NaN, double.NaN]);
+                ? [r.Rule.Name, r.Rule.Clause, r.Rule.ElasticModulus / 1e3, r.Slenderness[^1].Value, r.NominalResistance!.Value / 1e3, Factor(r.DesignValues[0].Factor), r.DesignResistance!.Value / 1e3, Math.Round(comparison.RatioToModel(r)!.Value, 2)]
+                : [r.Rule.Name, r.Rule.Clause, r.Rule.ElasticModulus / 1e3, r.Slenderness[^1].Value, double.NaN, "refused", double.NaN, double.NaN]);
     }
 
     /// <summary>The conditions of one rule and how they stand for its strut.</summary>
@@ -25,7 +25,7 @@ public static class StandardTables
             .For(result.Scope, c => [c.Subject, c.Value, c.State == ScopeState.Assumed ? "" : c.Limit, Word(c.State), c.Source]);
     }
 
-    private static string Factor(SafetyFactor factor) => $"{(factor.Divides ? "over" : "times")} ${factor.Symbol}$ = {Figures.Text(factor.Value)}";
+    private static string Factor(SafetyFactor factor) => $"${factor.Symbol}$ = {Figures.Text(factor.Value)}";
 
     private static string Word(ScopeState state) => state switch { ScopeState.Met => "yes", ScopeState.NotMet => "no", _ => "you must know" };
 }

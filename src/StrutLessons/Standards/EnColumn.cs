@@ -20,6 +20,7 @@ internal static class EnColumn
         EnEffectiveArea effective = EnEffectiveArea.Of(s, fy);
         double lambda1 = Math.PI * Math.Sqrt(rule.ElasticModulus / fy);
         double areaShare = Math.Sqrt(effective.Area / s.Area);
+        bool reduced = effective.Area < effective.Gross;
         Axis[] axes = [Of("v", s.RadiusV, v), Of("y", s.RadiusParallel, y), Of("z", s.RadiusNormal, z)];
         Axis governing = axes.MaxBy(a => a.Effective);
         double chi = EnBucklingCurve.ReductionFactor(Math.Min(governing.Effective, 20));
@@ -49,18 +50,18 @@ internal static class EnColumn
                 new("Slenderness at which Euler's stress equals the yield strength", @"\lambda_1", @"\pi \sqrt{\frac{E}{f_y}}",
                     $@"\pi \sqrt{{\frac{{{Tex.Number(rule.ElasticModulus)}}}{{{Tex.Number(fy)}}}}}", lambda1, "", General),
             };
-            if (effective.IsClass4)
+            if (reduced)
             {
                 steps.Add(new("Effective area: the legs are class 4", "A_{eff}", @"A - t \sum (1 - \rho_i) b_i",
                     $@"{Tex.Number(s.Area)} - {Tex.Number(s.Thickness)} \cdot ({Tex.Number(1 - effective.LongLeg)} \cdot {Tex.Number(s.LongLeg)} + {Tex.Number(1 - effective.ShortLeg)} \cdot {Tex.Number(s.ShortLeg)})",
                     effective.Area, "mm²", "EN 1993-1-5:2006, 4.4 (from memory)"));
             }
 
-            string share = effective.IsClass4 ? $@" \sqrt{{\frac{{{Tex.Number(effective.Area)}}}{{{Tex.Number(s.Area)}}}}}" : "";
+            string share = reduced ? $@" \sqrt{{\frac{{{Tex.Number(effective.Area)}}}{{{Tex.Number(s.Area)}}}}}" : "";
             foreach (Axis a in axes)
             {
                 steps.Add(new($"Relative slenderness about {a.Name}–{a.Name}", $@"\bar\lambda_{a.Name}",
-                    $@"\frac{{L}}{{i_{a.Name} \lambda_1}}" + (effective.IsClass4 ? @" \sqrt{\frac{A_{eff}}{A}}" : ""),
+                    $@"\frac{{L}}{{i_{a.Name} \lambda_1}}" + (reduced ? @" \sqrt{\frac{A_{eff}}{A}}" : ""),
                     $@"\frac{{{Tex.Number(length)}}}{{{Tex.Number(a.Radius)} \cdot {Tex.Number(lambda1)}}}" + share, a.Relative, "", General));
                 if (changed)
                 {
@@ -75,7 +76,7 @@ internal static class EnColumn
 
         IReadOnlyList<WorkedStep> StrengthSteps()
         {
-            string slenderness = Tex.Number(governing.Effective), area = effective.IsClass4 ? "A_{eff}" : "A";
+            string slenderness = Tex.Number(governing.Effective), area = reduced ? "A_{eff}" : "A";
             var steps = new List<WorkedStep>();
             if (chi < 1)
             {
