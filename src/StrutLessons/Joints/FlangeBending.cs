@@ -65,8 +65,8 @@ public sealed record FlangeBending : IWorked
 
     /// <summary>f_loc for the chosen foot, rad/(N mm).</summary>
     /// <exception cref="InputException">Not a named foot.</exception>
-    public double Compliance(FlangeFoot foot) =>
-        Guard.Named(foot, "flange foot") == FlangeFoot.RigidFoot ? RigidFootCompliance : UniformMomentCompliance;
+    public double Compliance(FootModel foot) =>
+        Guard.Named(foot, "flange foot") == FootModel.RigidFoot ? RigidFootCompliance : UniformMomentCompliance;
 
     /// <summary>Both modes and both feet; stiffness in kNm/rad, compliance in mrad/kNm.</summary>
     public IReadOnlyList<WorkedStep> WorkedSteps()

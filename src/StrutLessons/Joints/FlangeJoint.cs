@@ -1,3 +1,4 @@
+using StrutLessons.Plates;
 using StrutLessons.Torsion;
 
 namespace StrutLessons.Joints;
@@ -13,7 +14,7 @@ namespace StrutLessons.Joints;
 /// </remarks>
 public sealed record FlangeJoint : IWorked
 {
-    internal FlangeJoint(GussetFormula gusset, GirderSupport support, FlangeFoot foot)
+    internal FlangeJoint(GussetFormula gusset, GirderSupport support, FootModel foot)
     {
         Gusset = gusset;
         Support = support;
@@ -27,11 +28,11 @@ public sealed record FlangeJoint : IWorked
         List<string> notes = [.. gusset.Notes];
         if (support.Stiffened)
         {
-            notes.Add("Stiffened web: the formula leaves local bending out altogether; for what the stiffeners really leave use the plate analysis.");
+            notes.Add(GirderSupport.StiffenedNote);
         }
         else
         {
-            parts.Add(new("web and flange (local)", InclinationFactor * Local.Compliance(foot), g + support.Girder.FlangeThickness / (2 * sine),
+            parts.Add(new(PartName.FlangeLocal, InclinationFactor * Local.Compliance(foot), g + support.Girder.FlangeThickness / (2 * sine),
                 "web strip and flange torsion, derived for this project"));
         }
 
@@ -41,7 +42,7 @@ public sealed record FlangeJoint : IWorked
         }
         else
         {
-            parts.Add(new("girder (global twist)", InclinationFactor * Global.Compliance, g + support.Girder.Height / (2 * sine),
+            parts.Add(new(PartName.Global, InclinationFactor * Global.Compliance, g + support.Girder.Height / (2 * sine),
                 "warping torsion, Vlasov (from memory, re-derived)"));
         }
 
@@ -55,7 +56,7 @@ public sealed record FlangeJoint : IWorked
     public GirderSupport Support { get; }
 
     /// <summary>How the gusset passes its moment to the flange.</summary>
-    public FlangeFoot Foot { get; }
+    public FootModel Foot { get; }
 
     /// <summary>Local bending, worked out even where stiffeners remove it.</summary>
     public FlangeBending Local { get; }
@@ -68,6 +69,19 @@ public sealed record FlangeJoint : IWorked
 
     /// <summary>The joint as the strut sees it.</summary>
     public JointHinge Hinge { get; }
+
+    /// <summary>
+    /// The same joint by plate analysis: the gusset alone, with a web and flanges that are held, with the whole girder; the differences are
+    /// the parts in series.
+    /// </summary>
+    /// <param name="fineness">Parts of the fine mesh per half free length next to the leg, 2 to 16.</param>
+    /// <exception cref="InputException">A shape that the plate model cannot have; a girder of another elastic modulus than the gusset.</exception>
+    public JointByPlates PlateAnalysis(int fineness = PlateOnRigidSupport.DefaultFineness) => JointByPlates.Of(this, fineness);
+
+    /// <summary>Hand formula and plate analysis side by side.</summary>
+    /// <param name="fineness">As for <see cref="PlateAnalysis"/>.</param>
+    /// <exception cref="InputException">As for <see cref="PlateAnalysis"/>.</exception>
+    public JointComparison Compare(int fineness = PlateOnRigidSupport.DefaultFineness) => new(Hinge, PlateAnalysis(fineness));
 
     /// <summary>Gusset, web, girder, inclination, series.</summary>
     public IReadOnlyList<WorkedStep> WorkedSteps() =>

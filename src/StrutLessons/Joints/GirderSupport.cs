@@ -73,6 +73,13 @@ public sealed record GirderSupport
     /// <summary>E, MPa.</summary>
     public double ElasticModulus { get; }
 
+    /// <summary>What a stiffened web means for both ways.</summary>
+    internal const string StiffenedNote =
+        "Stiffened web: local bending is left out altogether, by hand formula and by plate analysis; real stiffeners leave a little of it.";
+
+    /// <summary>True if both ends are forks, as the plate analysis of a whole girder has them.</summary>
+    internal bool BetweenForks => Bar.End1 == WarpingEnd.Fork && Bar.End2 == WarpingEnd.Fork;
+
     /// <summary>The girder under a torque of 1 kNm at the joint.</summary>
     public PointTorque UnitTorque() => Bar.Under(1e6, Position);
 

@@ -1,3 +1,5 @@
+using StrutLessons.Plates;
+
 namespace StrutLessons.Joints;
 
 /// <summary>
@@ -61,7 +63,7 @@ public sealed partial record GussetFormula
         FreeBucklingLoad = 0.75 * Math.PI * Math.PI * Stiffness / (4 * g);
         GuidedBucklingLoad = 0.80 * Math.PI * Math.PI * Stiffness / g;
 
-        Contribution = new("gusset", Compliance, HingeDistance, Origin, transverse);
+        Contribution = new(PartName.Gusset, Compliance, HingeDistance, Origin, transverse);
         Notes = RangeNotes(cot);
         Hinge = JointHinge.InSeries([Contribution], boltCount, inPlane, 0, Notes);
     }
@@ -156,21 +158,31 @@ public sealed partial record GussetFormula
     public double StiffnessUnder(double load) =>
         Stiffness * (1 - 0.9 * Guard.Within(load, 0, FreeBucklingLoad, "compression N", "N", "The gusset alone buckles at the upper limit.") / FreeBucklingLoad);
 
+    /// <summary>The same gusset by plate analysis.</summary>
+    /// <param name="fineness">Parts of the fine mesh per half free length next to the leg, 2 to 16.</param>
+    /// <exception cref="InputException">A shape that the plate model cannot have, such as a leg wider than the plate.</exception>
+    public JointByPlates PlateAnalysis(int fineness = PlateOnRigidSupport.DefaultFineness) => JointByPlates.Of(this, fineness);
+
+    /// <summary>Hand formula and plate analysis side by side.</summary>
+    /// <param name="fineness">As for <see cref="PlateAnalysis"/>.</param>
+    /// <exception cref="InputException">As for <see cref="PlateAnalysis"/>.</exception>
+    public JointComparison Compare(int fineness = PlateOnRigidSupport.DefaultFineness) => new(Hinge, PlateAnalysis(fineness));
+
     private List<string> RangeNotes(double cot)
     {
         var notes = new List<string>();
         if (Gusset.InclinationDegrees < 45)
         {
-            notes.Add("Inclination below 45°: the hand formula is outside its range; use the plate analysis.");
+            notes.Add("Inclination below 45°: the hand formula is outside its range; use the plate analysis, method PlateAnalysis().");
         }
         else if (Gusset.InclinationDegrees < 60)
         {
-            notes.Add("Inclination below 60°: the hand formula is an estimate only (−40 to +25 % at 45°); use the plate analysis.");
+            notes.Add("Inclination below 60°: the hand formula is an estimate only (−40 to +25 % at 45°); use the plate analysis, method PlateAnalysis().");
         }
 
         if (cot > 0 && Gusset.WidthRight * cot > Gusset.FreeLength)
         {
-            notes.Add("On the near side the weld runs on beside the leg: the hand formula is least reliable there; use the plate analysis.");
+            notes.Add("On the near side the weld runs on beside the leg: the hand formula is least reliable there; use the plate analysis, method PlateAnalysis().");
         }
 
         if (HalfLeft < PatchWidth / 2 || HalfRight < PatchWidth / 2)

@@ -148,7 +148,7 @@ public sealed record WebBending : IWorked
         {
             if (outside)
             {
-                notes.Add($"{what} = {Guard.Text(value)} is outside the formula's range ({range}): use the plate analysis.");
+                notes.Add($"{what} = {Guard.Text(value)} is outside the formula's range ({range}): use the plate analysis, method PlateAnalysis().");
             }
         }
 

@@ -1,3 +1,4 @@
+using StrutLessons.Plates;
 using StrutLessons.Torsion;
 
 namespace StrutLessons.Joints;
@@ -28,12 +29,12 @@ public sealed record WebJoint : IWorked
         NormalCompliance = support.SidewaysCompliance;
         if (support.Stiffened)
         {
-            notes.Add("Stiffened web: the formula leaves local bending out altogether; for what the stiffeners really leave use the plate analysis.");
+            notes.Add(GirderSupport.StiffenedNote);
         }
         else
         {
             notes.AddRange(Web.Notes);
-            parts.Add(new("web (local)", InclinationFactor * Web.Rotation, g, "web strip of this project, constants fitted to its plate analyses"));
+            parts.Add(new(PartName.WebLocal, InclinationFactor * Web.Rotation, g, "web strip of this project, constants fitted to its plate analyses"));
             coupling += Web.Coupling;
             NormalCompliance += Web.Push;
         }
@@ -44,7 +45,7 @@ public sealed record WebJoint : IWorked
         }
         else
         {
-            parts.Add(new("girder (global twist)", InclinationFactor * Global.Compliance, g, "warping torsion, Vlasov (from memory, re-derived)"));
+            parts.Add(new(PartName.Global, InclinationFactor * Global.Compliance, g, "warping torsion, Vlasov (from memory, re-derived)"));
             coupling -= Global.Compliance * OffMidDepth;
             NormalCompliance += Global.Compliance * OffMidDepth * OffMidDepth;
         }
@@ -83,6 +84,19 @@ public sealed record WebJoint : IWorked
 
     /// <summary>The joint as the strut sees it.</summary>
     public JointHinge Hinge { get; }
+
+    /// <summary>
+    /// The same joint by plate analysis: the gusset alone, with a web and flanges that are held, with the whole girder; the differences are
+    /// the parts in series. The rotation that the compression imposes comes from the web pushed in.
+    /// </summary>
+    /// <param name="fineness">Parts of the fine mesh per half free length next to the leg, 2 to 16.</param>
+    /// <exception cref="InputException">A shape that the plate model cannot have; a girder of another elastic modulus than the gusset.</exception>
+    public JointByPlates PlateAnalysis(int fineness = PlateOnRigidSupport.DefaultFineness) => JointByPlates.Of(this, fineness);
+
+    /// <summary>Hand formula and plate analysis side by side.</summary>
+    /// <param name="fineness">As for <see cref="PlateAnalysis"/>.</param>
+    /// <exception cref="InputException">As for <see cref="PlateAnalysis"/>.</exception>
+    public JointComparison Compare(int fineness = PlateOnRigidSupport.DefaultFineness) => new(Hinge, PlateAnalysis(fineness));
 
     /// <summary>Gusset, web, girder, inclination, imposed rotation, series.</summary>
     public IReadOnlyList<WorkedStep> WorkedSteps()

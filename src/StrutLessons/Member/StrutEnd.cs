@@ -35,11 +35,8 @@ public sealed record StrutEnd
         // M(0) = N e + c (w' − φN) at end 1, M(L) = N e − c (w' + φN) at end 2: at both ends a rotation φN imposed on the spring c
         // acts like a load point shifted by −c φ.
         double imposed = joint.ImposedRotationPerNewton == 0 ? 0 : joint.OutOfPlaneStiffness * joint.ImposedRotationPerNewton;
-        Planar eccentricity = load.Offset - new Planar(0, imposed) + (tie?.EccentricityShift ?? Planar.Zero);
-        return new(eccentricity, new EndSpring(joint.InPlaneStiffness, joint.OutOfPlaneStiffness), joint.HingeDistance)
-        {
-            ConstantMoment = tie?.ConstantMoment ?? Planar.Zero,
-        };
+        var end = new StrutEnd(load.Offset - new Planar(0, imposed), new EndSpring(joint.InPlaneStiffness, joint.OutOfPlaneStiffness), joint.HingeDistance);
+        return tie is null ? end : end.With(tie);
     }
 
     /// <summary>Point of the load from the centroid, (y_e, z_e) in mm.</summary>
@@ -56,6 +53,14 @@ public sealed record StrutEnd
     /// (a constant force in an adjacent tie). A moment in proportion to the load belongs into the eccentricity.
     /// </summary>
     public Planar ConstantMoment { get; init; }
+
+    /// <summary>The same end with an adjacent tie on its joint: a shift of the load point, or a constant moment, or both.</summary>
+    /// <param name="tie">What the tie does to this end.</param>
+    public StrutEnd With(TieMoment tie)
+    {
+        ArgumentNullException.ThrowIfNull(tie);
+        return new(Eccentricity + tie.EccentricityShift, Spring, ArmLength) { ConstantMoment = ConstantMoment + tie.ConstantMoment };
+    }
 
     /// <summary>The same end with another spring.</summary>
     public StrutEnd With(EndSpring spring) => new(Eccentricity, spring, ArmLength) { ConstantMoment = ConstantMoment };

@@ -31,7 +31,7 @@ internal static partial class BadInputTable
     [
         new("joint beyond the girder", () => _ = new GirderSupport(Ipe360, 5600, 5700), "joint position a", "5700 mm", "5600 mm", "heldAgainstTwist"),
         new("joint position NaN", () => _ = new GirderSupport(Ipe360, 5600, double.NaN), "joint position a", "NaN"),
-        new("flange foot without a name", () => GussetOnGirderFlange.HandFormula(PlateFormula, OnIpe360, (FlangeFoot)4), "flange foot", "UniformMoment"),
+        new("flange foot without a name", () => GussetOnGirderFlange.HandFormula(PlateFormula, OnIpe360, (FootModel)4), "flange foot", "UniformMoment"),
         new("gusset above the girder", () => GussetOnGirderWeb.HandFormula(PlateFormula, OnIpe360, new WebSeat(360)),
             "height y0 on the web", "360 mm", "less than h_s = 347.3 mm"),
         new("gusset below the girder", () => _ = new WebSeat(-20), "height y0 on the web", "-20 mm"),

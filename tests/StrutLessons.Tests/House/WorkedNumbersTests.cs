@@ -38,6 +38,14 @@ public class WorkedNumbersTests
         ["on a web, inclined, with footprint"] = () =>
             GussetOnGirderWeb.HandFormula(Inclined, L100, Bolts, Support(WarpingEnd.WarpingFixed), new WebSeat(80, ZTowards.Flange, 8)),
         ["plate analysis of a gusset"] = () => PlateOnRigidSupport.Flexibility(new GussetPlate(10, 60, 60, 80, 70, 60, 30)).Limit,
+        ["by plates, rigid support"] = () => GussetOnRigidSupport.PlateAnalysis(Inclined, L100, Bolts),
+        ["by plates, on a flange"] = () => GussetOnGirderFlange.PlateAnalysis(Square, L100, Bolts, Support(WarpingEnd.Fork)),
+        ["by plates, on a web"] = () => GussetOnGirderWeb.PlateAnalysis(Square, L100, Bolts, Support(WarpingEnd.Fork), new WebSeat(80)),
+        ["hand and plates"] = () => GussetOnGirderFlange.HandFormula(Square, L100, Bolts, Support(WarpingEnd.Fork)).Compare(),
+        ["softening"] = () => GussetSoftening.Of(Strip, 30_000),
+        ["three segments"] = () => Segments.Under(0.5 * Segments.CriticalLoad),
+        ["places of the spring"] = () => SpringPlaceComparison.Of(Segments),
+        ["capacity with a tie"] = () => TieComparison.Of(Diagonal, LoadPoint.Of(L100, Bolts, 10), AdjacentTie.Constant(50_000, 25, TieSide.SameAsStrut)),
         ["constant tie"] = () => AdjacentTie.Constant(50_000, 25, TieSide.SameAsStrut).On(LoadPoint.Of(L100, Bolts, 10)),
         ["tie in proportion"] = () => AdjacentTie.Proportional(0.8, 25, TieSide.OppositeToStrut).On(LoadPoint.Of(L100, Bolts, 10)),
         ["second-order solution"] = () => SecondOrderSolution.Of(Diagonal, 40_000),
@@ -85,6 +93,10 @@ public class WorkedNumbersTests
     private static AngleSection ThinLegs => new Angle("thin legs", 100, 100, 6, 12, 6).Connected();
 
     private static AngleSection VeryThinLegs => new Angle("very thin legs", 150, 150, 6, 12, 6).Connected();
+
+    private static GussetSegment Strip => GussetSegment.Of(GussetOnRigidSupport.HandFormula(Square, L100, Bolts));
+
+    private static ThreeSegmentStrut Segments => ThreeSegmentStrut.InOnePlane(5e10, 2000, Strip, Strip, 28, 28, 6);
 
     private static Gusset Square => Gusset.Symmetric(10, 160, 65, 40);
 
