@@ -11,8 +11,7 @@ public static class StrutCapacity
     /// <exception cref="InputException">A constant joint moment makes the strut yield without load.</exception>
     public static CapacityResult Of(Strut strut) => Find(strut) is var result && result.Governing.Reason != CapacityReason.YieldsWithoutLoad
         ? result
-        : throw new InputException("constant joint moment", "the moment given", "small enough that the unloaded strut stays elastic",
-            "The moments at the joints alone make a corner yield: reduce the tie force or its eccentricity.");
+        : throw YieldsWithoutLoad();
 
     /// <summary>As <see cref="Of"/>, but returns false where no capacity exists; the result still tells the reason.</summary>
     public static bool TryOf(Strut strut, out CapacityResult result)
@@ -21,19 +20,29 @@ public static class StrutCapacity
         return result.Governing.Reason != CapacityReason.YieldsWithoutLoad;
     }
 
-    /// <summary>Capacity of one bow alone as a plain number, N; allocates nothing and is meant for large studies.</summary>
-    /// <param name="strut">The strut.</param>
+    /// <summary>The lowest capacity of the strut's bows as a plain number, N; no trace, no allocation: for large studies.</summary>
+    /// <exception cref="InputException">A constant joint moment makes the strut yield without load.</exception>
     public static double LoadOf(Strut strut)
     {
         ArgumentNullException.ThrowIfNull(strut);
         double critical = CriticalLoad.Of(strut), least = double.PositiveInfinity;
         for (int i = 0; i < strut.Bows.Count; i++)
         {
-            least = Math.Min(least, FirstYield.Find(new StrutNumbers(strut, strut.Bows[i]), critical).Load);
+            FirstYieldLoad found = FirstYield.Find(new StrutNumbers(strut, strut.Bows[i]), critical);
+            if (found.Reason == CapacityReason.YieldsWithoutLoad)
+            {
+                throw YieldsWithoutLoad();
+            }
+
+            least = Math.Min(least, found.Load);
         }
 
         return least;
     }
+
+    private static InputException YieldsWithoutLoad() => new(
+        "constant joint moment", "the moment given", "small enough that the unloaded strut stays elastic",
+        "The moments at the joints alone make a corner yield: reduce the tie force or its eccentricity.");
 
     private static CapacityResult Find(Strut strut)
     {

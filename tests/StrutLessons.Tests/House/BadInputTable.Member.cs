@@ -55,6 +55,9 @@ internal static partial class BadInputTable
                 new("tie moment that makes the unloaded strut yield",
                     () => StrutCapacity.Of(new Strut(MemberSection, MemberSteel, 2150, hinge with { ConstantMoment = new Planar(0, 2e7) }, hinge)),
                     "constant joint moment", "reduce the tie force"),
+                new("tie moment, capacity as a plain number",
+                    () => StrutCapacity.LoadOf(new Strut(MemberSection, MemberSteel, 2150, hinge with { ConstantMoment = new Planar(0, 2e7) }, hinge)),
+                    "constant joint moment", "stays elastic"),
             ];
         }
     }
