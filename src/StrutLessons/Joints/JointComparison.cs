@@ -9,6 +9,7 @@ public sealed record JointComparison : IWorked
         Plate = plate;
         Parts = [.. hand.Contributions.Zip(plate.Contributions, (h, p) => new PartComparison(h.Name, h, p))];
     }
+
     /// <summary>By hand; its notes say where a formula is outside its range.</summary>
     public JointHinge Hand { get; }
 
