@@ -52,7 +52,7 @@ public sealed record BarChart : IShown
             [PlotlyForm.Trace("bar", ("orientation", "h"), ("x", PlotlyForm.Values(upwards.Select(b => b.Value))), ("y", upwards.Select(b => Label.Tagged(b.Name)).ToArray()),
                 ("text", upwards.Select(ValueText).Select(Label.Tagged).ToArray()), ("textposition", "auto"), ("hoverinfo", "y+text"),
                 ("marker", PlotlyForm.Object(("color", Palette.Colour(Ink.Compression)))))],
-            ("title", PlotlyForm.Title(Title)),
+            ("title", PlotlyForm.Heading(Title)),
             ("xaxis", PlotlyForm.Object(("title", PlotlyForm.Title(ValueTitle)), ("automargin", true), ("gridcolor", Palette.Colour(Ink.Grid)))),
             ("yaxis", PlotlyForm.Object(("automargin", true))),
             ("showlegend", false));

@@ -11,14 +11,14 @@ internal static class ChartPlotly
         ChartRange range = ChartRange.Of(chart);
         return PlotlyForm.Figure(
             chart.Bands.SelectMany(BandTraces).Concat(chart.Series.Select(SeriesTrace)).Concat(RemarkTraces(chart)),
-            ("title", PlotlyForm.Title(chart.Title)),
-            ("xaxis", PlotlyForm.Axis(chart.XAxis, range.X.From, range.X.To)),
-            ("yaxis", PlotlyForm.Axis(chart.YAxis, range.Y.From, range.Y.To)),
+            ("title", PlotlyForm.Heading(chart.Title)),
+            ("xaxis", PlotlyForm.Axis(chart.XAxis, range.X)),
+            ("yaxis", PlotlyForm.Axis(chart.YAxis, range.Y)),
             ("showlegend", chart.Series.Length + chart.Bands.Length > 1),
-            ("legend", PlotlyForm.Object(("orientation", "h"), ("x", 0), ("y", -0.2), ("yanchor", "top"))),
+            ("legend", PlotlyForm.Object(("orientation", "h"), ("x", 0), ("y", -0.26), ("yanchor", "top"), ("traceorder", "normal"))),
             ("hovermode", "closest"),
             ("shapes", chart.Levels.Select(Shape).ToArray()),
-            ("annotations", chart.Levels.Select(LevelText).Concat(chart.Remarks.Select(r => RemarkText(chart, r))).ToArray()));
+            ("annotations", chart.Levels.Select(l => LevelText(chart, range, l)).Concat(chart.Remarks.Select(r => RemarkText(chart, range, r))).ToArray()));
     }
 
     private static IEnumerable<Trace> BandTraces(Band band)
@@ -53,12 +53,26 @@ internal static class ChartPlotly
     private static Dictionary<string, object> LevelLine() =>
         PlotlyForm.Object(("color", Palette.Colour(Ink.Soft)), ("dash", "dash"), ("width", 1.4));
 
-    private static Dictionary<string, object> LevelText(Level level) => level.Vertical
-        ? PlotlyForm.Object(("x", level.At), ("yref", "paper"), ("y", 1), ("text", Label.Tagged(level.Text)), ("showarrow", false), ("xanchor", "left"), ("yanchor", "top"), ("xshift", 4))
-        : PlotlyForm.Object(("y", level.At), ("xref", "paper"), ("x", 1), ("text", Label.Tagged(level.Text)), ("showarrow", false), ("xanchor", "right"), ("yanchor", "bottom"));
+    /// <summary>The words of a level stand inside the plot: beside an upright line, above a lying one.</summary>
+    private static Dictionary<string, object> LevelText(Chart chart, ChartRange range, Level level)
+    {
+        if (!level.Vertical)
+        {
+            return PlotlyForm.Object(("y", chart.YAxis.Logarithmic ? Math.Log10(level.At) : level.At), ("xref", "paper"), ("x", 1), ("text", Label.Tagged(level.Text)),
+                ("showarrow", false), ("xanchor", "right"), ("yanchor", "bottom"));
+        }
+
+        bool right = Share(chart.XAxis, range.X, level.At) > 0.6;
+        return PlotlyForm.Object(("x", chart.XAxis.Logarithmic ? Math.Log10(level.At) : level.At), ("yref", "paper"), ("y", 1), ("text", Label.Tagged(level.Text)),
+            ("showarrow", false), ("xanchor", right ? "right" : "left"), ("yanchor", "top"), ("xshift", right ? -4 : 4));
+    }
 
     /// <summary>On a logarithmic axis annotations are placed by the exponent.</summary>
-    private static Dictionary<string, object> RemarkText(Chart chart, Remark remark) => PlotlyForm.Object(
+    private static Dictionary<string, object> RemarkText(Chart chart, ChartRange range, Remark remark) => PlotlyForm.Object(
         ("x", chart.XAxis.Logarithmic ? Math.Log10(remark.X) : remark.X), ("y", chart.YAxis.Logarithmic ? Math.Log10(remark.Y) : remark.Y),
-        ("text", Label.Tagged(remark.Text)), ("showarrow", true), ("arrowhead", 2), ("ax", 36), ("ay", -34), ("standoff", 6));
+        ("text", Label.Tagged(remark.Text)), ("showarrow", true), ("arrowhead", 2), ("standoff", 6),
+        ("ax", Share(chart.XAxis, range.X, remark.X) > 0.7 ? -40 : 40), ("ay", Share(chart.YAxis, range.Y, remark.Y) > 0.8 ? 36 : -36));
+
+    /// <summary>How far along an axis a value lies, 0 to 1.</summary>
+    private static double Share(ChartAxis axis, Ticks ticks, double value) => ChartRange.Share(value, ticks, axis.Logarithmic);
 }

@@ -11,7 +11,7 @@ internal sealed record ChartRange(Ticks X, Ticks Y)
             .Concat(chart.Levels.Where(l => l.Vertical).Select(l => l.At)).Concat(chart.Remarks.Select(r => r.X));
         IEnumerable<double> y = chart.Series.SelectMany(s => s.Y).Concat(chart.Bands.SelectMany(b => b.Lower.Concat(b.Upper)))
             .Concat(chart.Levels.Where(l => !l.Vertical).Select(l => l.At)).Concat(chart.Remarks.Select(r => r.Y));
-        return new ChartRange(Ticks.For(chart.XAxis, x, 8), Ticks.For(chart.YAxis, y, 6));
+        return new ChartRange(Ticks.For(chart.XAxis, x, 8, tight: chart.Series.All(s => s.Kind == SeriesKind.Line)), Ticks.For(chart.YAxis, y, 6));
     }
 
     /// <summary>Where a pair of values lies in a rectangle of the paper.</summary>
@@ -19,7 +19,7 @@ internal sealed record ChartRange(Ticks X, Ticks Y)
         area.Left + area.Width * Share(x, X, chart.XAxis.Logarithmic),
         area.Bottom - area.Height * Share(y, Y, chart.YAxis.Logarithmic));
 
-    private static double Share(double value, Ticks ticks, bool logarithmic) => logarithmic
+    internal static double Share(double value, Ticks ticks, bool logarithmic) => logarithmic
         ? Math.Log(value / ticks.From) / Math.Log(ticks.To / ticks.From)
         : (value - ticks.From) / (ticks.To - ticks.From);
 }

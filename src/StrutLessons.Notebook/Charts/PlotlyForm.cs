@@ -22,8 +22,11 @@ internal static class PlotlyForm
             ("font", Object(("size", 13), ("color", Palette.Colour(Ink.Text)))),
             ("paper_bgcolor", Palette.Colour(Ink.Sheet)),
             ("plot_bgcolor", Palette.Colour(Ink.Sheet)),
-            ("margin", Object(("l", 76), ("r", 24), ("t", 52), ("b", 64))),
-            ("height", 440),
+            // The tool bar stands upright in the right margin, beside the plot and below the title.
+            ("margin", Object(("l", 76), ("r", 52), ("t", 56), ("b", 64))),
+            ("modebar", Object(("orientation", "v"))),
+            ("height", 450),
+            ("separators", ".\u2009"),
             ("autosize", true),
         ];
         foreach ((string name, object value) in usual.Concat(layout))
@@ -50,11 +53,41 @@ internal static class PlotlyForm
 
     internal static Dictionary<string, object> Title(string text) => Object(("text", Label.Tagged(text)));
 
-    internal static Dictionary<string, object> Axis(ChartAxis axis, double from, double to) => Object(
-        ("title", Title(axis.Title)), ("type", axis.Logarithmic ? "log" : "linear"), ("automargin", true),
-        ("range", axis.Logarithmic ? new[] { Math.Log10(from), Math.Log10(to) } : [from, to]),
-        ("gridcolor", Palette.Colour(Ink.Grid)), ("linecolor", Palette.Colour(Ink.Soft)), ("zerolinecolor", Palette.Colour(Ink.Soft)),
-        ("showline", true), ("ticks", "outside"), ("separatethousands", true));
+    /// <summary>The title of the figure, on the left as in the static twin.</summary>
+    internal static Dictionary<string, object> Heading(string text) =>
+        Object(("text", Label.Tagged(text)), ("x", 0), ("xref", "paper"), ("xanchor", "left"), ("y", 0.975), ("yanchor", "top"), ("font", Object(("size", 16))));
+
+    internal static Dictionary<string, object> Axis(ChartAxis axis, Ticks ticks)
+    {
+        Dictionary<string, object> form = Object(
+            ("title", Object(("text", string.Join("<br>", Lines(axis.Title).Select(Label.Tagged))), ("font", Object(("size", 14))))),
+            ("type", axis.Logarithmic ? "log" : "linear"), ("automargin", true),
+            ("range", axis.Logarithmic ? new[] { Math.Log10(ticks.From), Math.Log10(ticks.To) } : [ticks.From, ticks.To]),
+            ("gridcolor", Palette.Colour(Ink.Grid)), ("linecolor", Palette.Colour(Ink.Soft)), ("zerolinecolor", Palette.Colour(Ink.Soft)),
+            ("showline", true), ("ticks", "outside"), ("separatethousands", true));
+        if (axis.Logarithmic)
+        {
+            // Left alone, the script labels every digit between the powers of ten.
+            form["tickvals"] = ticks.At.ToArray();
+            form["ticktext"] = ticks.Names.Select(Label.Tagged).ToArray();
+        }
+
+        return form;
+    }
+
+    /// <summary>A title longer than the axis is broken in two at the blank nearest to its middle.</summary>
+    private static string[] Lines(string title)
+    {
+        if (Label.Read(title).Width(14) < 290)
+        {
+            return [title];
+        }
+
+        // Not inside mathematics: an even number of dollar signs stands before the blank.
+        int[] blanks = [.. Enumerable.Range(0, title.Length).Where(i => title[i] == ' ' && title[..i].Count(c => c == '$') % 2 == 0)];
+        int middle = blanks.Length == 0 ? -1 : blanks.MinBy(i => Math.Abs(i - title.Length / 2));
+        return middle < 0 ? [title] : [title[..middle], title[(middle + 1)..]];
+    }
 
     /// <summary>Seven digits are finer than any screen; infinite values are left out like gaps.</summary>
     internal static object[] Values(IEnumerable<double> values) =>

@@ -66,7 +66,7 @@ internal sealed record BoltedSection(LoadPoint Point, SectionSheet Sheet)
         yield return Stroke.Area([At(g - d / 2, low), At(g + d / 2, low), At(g + d / 2, high), At(g - d / 2, high)], Ink.None, Ink.Soft, 1);
         yield return Stroke.Area(Head(), Ink.None, Ink.Soft, 1);
         yield return Stroke.Area(Nut(), Ink.None, Ink.Soft, 1);
-        yield return Stroke.Line(At(g, low - 0.9 * d), At(g, high + 1.1 * d), Ink.Soft, 0.9, "9 3 2 3");
+        yield return Stroke.Line(At(g, low - 0.8 * d), At(g, high + 0.95 * d), Ink.Soft, 0.9, "9 3 2 3");
     }
 
     /// <summary>From the outer surface of the gusset side to the other, as depths below the outer face of the leg.</summary>

@@ -28,7 +28,19 @@ public static partial class Draw
                 .Dimension(centroid, load, RightWay, sheet.Scale * 0.2 * sheet.Section.ConnectedLength + at.RoomRight(load), Measure("z_e", point.Offset.Z), Ink.Force)
                 .Dimension(sheet.At(0, 0), load, Up, 66 + at.RoomAbove(load), Measure("g", point.Bolts.Gauge));
         picture = picture.Name("gusset", at.GussetName, at.GussetSide).Name("$N$", load, new Paper(1, -1), Ink.Force, 16, 8, true);
+        picture = WithLegend(picture, point);
         return new Drawing(picture, $"Eccentricity: {point.Section}, {point.Bolts}", Describe(point));
+    }
+
+    /// <summary>What the two principal parts measure and do, below the drawing.</summary>
+    private static Picture WithLegend(Picture picture, LoadPoint point)
+    {
+        double y = picture.Marks.Max(m => m.Bounds.Bottom) + 34;
+        return picture.With(
+            Stroke.Line(new Paper(84, y - 4), new Paper(118, y - 4), Ink.Minor, 3),
+            new Words($"{Measure("e_v", point.AlongV)} along v–v: bends about the strong axis u–u", new Paper(128, y), Anchor.Start, 13),
+            Stroke.Line(new Paper(84, y + 18), new Paper(118, y + 18), Ink.Major, 3),
+            new Words($"{Measure("e_u", point.AlongU)} along u–u: bends about the weak axis v–v", new Paper(128, y + 22), Anchor.Start, 13));
     }
 
     private static string Measure(string symbol, double value) => $"${symbol}$ = {Figures.Text(value)} mm";
@@ -57,7 +69,7 @@ public static partial class Draw
         Paper knee = sheet.At(s.FromPrincipal(0, point.AlongV)), load = sheet.At(point.Offset);
         picture = picture.With(Lines.Arrow(sheet.Origin, knee, Ink.Minor, 3, 11)).With(Lines.Arrow(knee, load, Ink.Major, 3, 9));
         return picture
-            .Name(Measure("e_v", point.AlongV), 0.5 * (sheet.Origin + knee), SectionSheet.Way(-s.AxisU), Ink.Minor, gap: 10)
-            .Name(Measure("e_u", point.AlongU), 0.5 * (knee + load), SectionSheet.Way(s.AxisV), Ink.Major, gap: 12);
+            .Name("$e_v$", 0.5 * (sheet.Origin + knee), SectionSheet.Way(-s.AxisU), Ink.Minor, 15, 6)
+            .Name("$e_u$", 0.5 * (knee + load), SectionSheet.Way(s.AxisV), Ink.Major, 15, 6);
     }
 }

@@ -67,7 +67,7 @@ public static partial class Draw
             .Name("weld", At(0, 0) + new Paper(0, 40), new Paper(0.4, 1))
             .Name("plate, bent", At(0.35 * g, slope * 0.06 * g), new Paper(-0.4, 1), gap: 12)
             .Name("first bolt", At(g, slope * g / 2), new Paper(-0.5, 1), gap: 14)
-            .Name("held straight by the leg", At(1.5 * g, slope * g), new Paper(-0.5, 1), gap: 12)
+            .Name("held straight by the leg", At(1.35 * g, slope * 0.85 * g), new Paper(-0.7, 1), gap: 22)
             .Name("hinge and rigid arm of the model", At(0.5 * (end + hinge), 0.5 * slope * (end - hinge)), new Paper(0.5, -1), Ink.Force, gap: 14)
             .Name("before loading", At(0.93 * end, 0), new Paper(0, -1), Ink.Soft);
         return new Drawing(picture, "Gusset bent by an end moment, side view",

@@ -91,9 +91,9 @@ internal static class MathMarkup
     {
         bool limits = script.Base is MathNode.Function { LimitsBelow: true } or MathNode.Sign { Text: "∑" or "∏" };
         XElement under = Single(script.Base);
-        if (script.Above is MathNode.Sign { Kind: SignKind.Plain } prime && prime.Text.StartsWith('′'))
+        if (script.Above is MathNode.Sign { Kind: SignKind.Plain } prime && (prime.Text.StartsWith('′') || prime.Text == "°"))
         {
-            // The prime of a text face stands high already; raised once more it would shrink to a dot.
+            // Prime and degree of a text face stand high already; raised once more they would shrink to a dot.
             under = new XElement("mrow", under, new XElement("mo", new XAttribute("lspace", "0"), new XAttribute("rspace", "0"), prime.Text == "′′" ? "″" : prime.Text));
             script = script with { Above = null };
         }

@@ -66,9 +66,10 @@ public sealed record Table : IShown
     public override string ToString() =>
         $"{Label.Plain(Title)}\n{ChartText.Table([[.. Columns.Select(Label.Plain)], .. Rows.Select(r => r.Select(Words).ToArray())])}".TrimEnd('\n');
 
+    // A caption element would be squeezed to the width of a narrow table.
     private string Html() => new XElement("div", Style("overflow-x:auto;max-width:100%"),
-        new XElement("table", Style("border-collapse:collapse;border:0;margin:.4em 0;font-size:1em"),
-            new XElement("caption", Style("text-align:left;font-weight:600;padding-bottom:.4em;caption-side:top"), Rich(Title)),
+        new XElement("div", Style("font-weight:600;margin-top:.4em"), Rich(Title)),
+        new XElement("table", new XAttribute("aria-label", Label.Plain(Title)), Style("border-collapse:collapse;border:0;margin:.4em 0;font-size:1em"),
             new XElement("thead", new XElement("tr", Columns.Select((c, i) =>
                 new XElement("th", new XAttribute("scope", "col"), Style(Cell + "vertical-align:bottom;" + Align(i)), Rich(c))))),
             new XElement("tbody", Rows.Select(r => new XElement("tr", Style("background:none"),
@@ -77,7 +78,11 @@ public sealed record Table : IShown
     private string Align(int column) => Rows.Length > 0 && Rows.All(r => r[column] is not (string or Enum)) ? "text-align:right" : "text-align:left";
 
     private static IEnumerable<object> Rich(string text) =>
-        text.Split('$').Select((part, i) => i % 2 == 1 ? (object)MathMarkup.FromTex(part) : part);
+        text.Split('$').Select((part, i) => i % 2 == 1 ? (object)MathMarkup.FromTex(part) : Joined(part));
+
+    /// <summary>Names of axes such as v–v are not broken at their dash.</summary>
+    private static string Joined(string words) => string.Concat(words.Select((c, i) =>
+        c == '–' && i > 0 && i + 1 < words.Length && char.IsLetter(words[i - 1]) && char.IsLetter(words[i + 1]) ? "\u2060–\u2060" : c.ToString()));
 
     private static string Words(object value) => value switch
     {
