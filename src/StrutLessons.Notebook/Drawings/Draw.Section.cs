@@ -76,7 +76,7 @@ public static partial class Draw
             .Dimension(sheet.At(0, 0), sheet.Origin, Up, 22, $"$c_y$ = {Figures.Text(s.CentroidY)} mm")
             .Dimension(sheet.At(0, 0), sheet.At(bc, 0), Up, 58, $"{Figures.Text(bc)} mm")
             .Dimension(sheet.At(0, 0), sheet.Origin, LeftWay, 22, $"$c_z$ = {Figures.Text(s.CentroidZ)} mm")
-            .Dimension(sheet.At(0, 0), sheet.At(0, bo), LeftWay, 108, $"{Figures.Text(bo)} mm")
+            .Dimension(sheet.At(0, 0), sheet.At(0, bo), LeftWay, 130, $"{Figures.Text(bo)} mm")
             .Dimension(sheet.At(bc, 0), sheet.At(bc, t), RightWay, 18, $"$t$ = {Figures.Text(t)} mm");
     }
 
