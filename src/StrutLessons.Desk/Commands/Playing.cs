@@ -15,10 +15,15 @@ internal static class Playing
         var played = new List<PlayedLesson>();
         using (var progress = new Progress(notebooks.Sum(notebook => notebook.Cells.Count(cell => cell.Kind == CellKind.Code))))
         {
-            foreach (var notebook in notebooks)
+            // While one lesson plays, the kernel process of the next comes up. Should this program end early, the process sees
+            // its standard input close and ends as well.
+            var next = StartKernel(0);
+            for (var i = 0; i < notebooks.Length; i++)
             {
+                var (notebook, fresh) = (notebooks[i], next);
+                next = StartKernel(i + 1);
                 progress.Draw(notebook.Title);
-                var lesson = await LessonPlayer.PlayAsync(notebook, cellLimit, _ => progress.Step(notebook.Title), cancel).ConfigureAwait(false);
+                var lesson = await LessonPlayer.PlayAsync(notebook, cellLimit, _ => progress.Step(notebook.Title), fresh, cancel).ConfigureAwait(false);
                 played.Add(lesson);
                 progress.Say($"{(lesson.Succeeded ? "ok    " : "FAILED")} {lesson.Elapsed.TotalSeconds,6:0.0} s  {notebook.Title}");
                 if (showTimes)
@@ -35,6 +40,8 @@ internal static class Playing
             await Console.Error.WriteLineAsync("\n" + FailureReport.Text(failed)).ConfigureAwait(false);
         }
         return played;
+
+        Task<KernelProcess>? StartKernel(int i) => i < notebooks.Length ? LessonPlayer.StartKernelAsync(notebooks[i], cancel) : null;
     }
 
     private static string Ending(PlayedCell cell) => cell switch

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Reflection;
 using System.Text;
+using Microsoft.CodeAnalysis.CSharp.Scripting;
 using Microsoft.CodeAnalysis.Scripting;
 using Microsoft.DotNet.Interactive;
 using Microsoft.DotNet.Interactive.Commands;
@@ -35,9 +36,12 @@ internal sealed class LessonEngine : IDisposable
     /// <summary>Loads the library and runs an empty cell, so that the first real one does not wait for the compiler.</summary>
     internal static async Task<LessonEngine> StartAsync()
     {
+        // The engine spends its start on composing itself, the first cell on the compiler's own start: both at once.
+        var compiler = Task.Run(StartCompilerAsync);
         Rendering.Install();
         var engine = new LessonEngine();
         var start = await engine._engine.SendAsync(new SubmitCode(Preload.Code)).ConfigureAwait(false);
+        await compiler.ConfigureAwait(false);
         return start.Events.OfType<CommandFailed>().FirstOrDefault() is { } failed
             ? throw new InvalidOperationException("The lessons' library cannot be loaded into the engine: " + failed.Message)
             : engine;
@@ -88,6 +92,16 @@ internal sealed class LessonEngine : IDisposable
 
     public void Dispose() => _engine.Dispose();
 
+    private static async Task StartCompilerAsync()
+    {
+        var options = WithLineNumbers(ScriptOptions.Default.AddReferences(typeof(Enumerable).Assembly));
+        var state = await CSharpScript.RunAsync("using System.Linq;", options).ConfigureAwait(false);
+        await state.ContinueWithAsync("new[] { 1, 2 }.Sum()").ConfigureAwait(false);
+    }
+
+    private static ScriptOptions WithLineNumbers(ScriptOptions options) =>
+        options.WithEmitDebugInformation(true).WithFileEncoding(Encoding.UTF8);
+
     /// <summary>
     /// The engine hands a cell's code to the script compiler without debug information, so that no failure could name
     /// its line. The engine is frozen at its last version and offers no switch; its options are reached by name.
@@ -97,6 +111,6 @@ internal sealed class LessonEngine : IDisposable
         var field = typeof(CSharpKernel).GetField("_scriptOptions", BindingFlags.Instance | BindingFlags.NonPublic)
             ?? throw new MissingFieldException(nameof(CSharpKernel), "_scriptOptions");
         var options = (ScriptOptions)field.GetValue(csharp)!;
-        field.SetValue(csharp, options.WithEmitDebugInformation(true).WithFileEncoding(Encoding.UTF8));
+        field.SetValue(csharp, WithLineNumbers(options));
     }
 }
