@@ -11,30 +11,40 @@ internal static class PlaneCurvature
     private const double HalfPi = Math.PI / 2;
 
     /// <summary>d''(η), 1/mm.</summary>
-    internal static double Value(in PlaneWave<Lane1> wave, double eta)
+    internal static double Value(in PlaneWave<Lane1> wave, double eta) => Value(wave, eta, Math.Cos(HalfPi * eta));
+
+    /// <summary>d''(η) where cos(πη/2) is known, 1/mm.</summary>
+    internal static double Value(in PlaneWave<Lane1> wave, double eta, double bowCos)
     {
         (double sin, double cos) = Math.SinCos(wave.H.Value * eta);
-        return wave.Cos.Value * cos + wave.Sin.Value * sin + wave.Bow.Value * Shape(wave.H.Value, wave.OneMinusRho.Value, eta, cos);
+        return wave.Cos.Value * cos + wave.Sin.Value * sin + wave.Bow.Value * Shape(wave.H.Value, wave.OneMinusRho.Value, eta, cos, bowCos);
     }
 
     /// <summary>First and second derivative of d'' with respect to η.</summary>
     internal static (double First, double Second) Slopes(in PlaneWave<Lane1> wave, double eta)
     {
+        (double bowSin, double bowCos) = Math.SinCos(HalfPi * eta);
+        return Slopes(wave, eta, bowSin, bowCos);
+    }
+
+    /// <summary>First and second derivative of d'' where sine and cosine of πη/2 are known.</summary>
+    internal static (double First, double Second) Slopes(in PlaneWave<Lane1> wave, double eta, double bowSin, double bowCos)
+    {
         double h = wave.H.Value;
         (double sin, double cos) = Math.SinCos(h * eta);
-        double w = Shape(h, wave.OneMinusRho.Value, eta, cos);
-        double slope = ShapeSlope(h, wave.OneMinusRho.Value, eta, sin);
-        double bend = HalfPi * HalfPi * Math.Cos(HalfPi * eta) - h * h * w;
+        double w = Shape(h, wave.OneMinusRho.Value, eta, cos, bowCos);
+        double slope = ShapeSlope(h, wave.OneMinusRho.Value, eta, sin, bowSin);
+        double bend = HalfPi * HalfPi * bowCos - h * h * w;
         double waveBend = wave.Cos.Value * cos + wave.Sin.Value * sin;
         return (h * (wave.Sin.Value * cos - wave.Cos.Value * sin) + wave.Bow.Value * slope, -h * h * waveBend + wave.Bow.Value * bend);
     }
 
     /// <summary>W(η) = (cos hη − cos(πη/2))/(1 − ρ).</summary>
-    internal static double Shape(double h, double oneMinusRho, double eta, double cos)
+    internal static double Shape(double h, double oneMinusRho, double eta, double cos, double bowCos)
     {
         if (Math.Abs(oneMinusRho) > NearEuler)
         {
-            return (cos - Math.Cos(HalfPi * eta)) / oneMinusRho;
+            return (cos - bowCos) / oneMinusRho;
         }
 
         double sum = 0.5 * (HalfPi + h);
@@ -42,9 +52,9 @@ internal static class PlaneCurvature
     }
 
     /// <summary>dW/dη.</summary>
-    internal static double ShapeSlope(double h, double oneMinusRho, double eta, double sin) =>
+    internal static double ShapeSlope(double h, double oneMinusRho, double eta, double sin, double bowSin) =>
         Math.Abs(oneMinusRho) > NearEuler
-            ? (HalfPi * Math.Sin(HalfPi * eta) - h * sin) / oneMinusRho
+            ? (HalfPi * bowSin - h * sin) / oneMinusRho
             : HalfPi * HalfPi / (HalfPi + h)
                 * (HalfPi * eta * Math.Cos(0.5 * (HalfPi + h) * eta) * SmallSinc(0.5 * (HalfPi - h) * eta) + sin);
 

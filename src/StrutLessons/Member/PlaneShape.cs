@@ -34,7 +34,7 @@ internal readonly struct PlaneShape
         double sides = 0.5 * (1 - eta * eta) * Sinc(0.5 * h * (1 + eta)) * Sinc(0.5 * h * (1 - eta)) * ratio;
         double symmetric = 0.5 * length * ends.Symmetric.Value * sides;
         double antisymmetric = -0.5 * length * ends.Antisymmetric.Value * eta * (Cubic(h) - eta * eta * Cubic(eta * h)) * ratio / axis.G.Value;
-        double w = PlaneCurvature.Shape(h, (1 - r) * (1 + r), eta, Math.Cos(h * eta));
+        double w = PlaneCurvature.Shape(h, (1 - r) * (1 + r), eta, Math.Cos(h * eta), Math.Cos(Math.PI / 2 * eta));
         double fromBow = bow * (bowed.Moment.Value / ratio - axis.Rho.Value * w - Tilt * h * sides);
         return start + ends.Chord.Value * 0.5 * length * (1 + eta) + symmetric + antisymmetric + fromBow;
     }
@@ -46,7 +46,7 @@ internal readonly struct PlaneShape
         double sine = eta * Sinc(h * eta) * ratio;
         double half = Sinc(0.5 * eta * h);
         double antisymmetric = ends.Antisymmetric.Value * (0.5 * eta * eta * half * half - Cubic(h)) * ratio / axis.G.Value;
-        double slopeW = PlaneCurvature.ShapeSlope(h, (1 - r) * (1 + r), eta, Math.Sin(h * eta));
+        double slopeW = PlaneCurvature.ShapeSlope(h, (1 - r) * (1 + r), eta, Math.Sin(h * eta), Math.Sin(Math.PI / 2 * eta));
         double fromBow = bow * 2 / length * (Tilt * h * sine - axis.Rho.Value * slopeW);
         return ends.Chord.Value - ends.Symmetric.Value * sine + antisymmetric + fromBow;
     }

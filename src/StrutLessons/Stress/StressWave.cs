@@ -46,7 +46,7 @@ internal readonly ref struct StressWave
     internal Peak Largest(bool compression, bool tension)
     {
         Span<double> pressed = stackalloc double[5], pulled = stackalloc double[5];
-        double highest = double.NegativeInfinity, steepest = 0;
+        double highest = double.NegativeInfinity, farU = 0, farV = 0;
         for (int corner = 0; corner < 5; corner++)
         {
             double ru = strut.CornersU[corner], rv = strut.CornersV[corner];
@@ -55,10 +55,11 @@ internal readonly ref struct StressWave
             pressed[corner] = compression ? mean + Highest(Vector256.MaxNative(evenA + oddA, evenB + oddB)) : double.NegativeInfinity;
             pulled[corner] = tension ? Highest(Vector256.MaxNative(oddA - evenA, oddB - evenB)) - mean : double.NegativeInfinity;
             highest = Math.Max(highest, Math.Max(pressed[corner], pulled[corner]));
-            steepest = Math.Max(steepest, CurvatureBound(corner));
+            (farU, farV) = (Math.Max(farU, Math.Abs(ru)), Math.Max(farV, Math.Abs(rv)));
         }
 
         // Between two stations a function rises above both by at most |f''| Δη²/8: only these stations can lead to the peak.
+        double steepest = strut.E * (farU * Bound(u) + farV * Bound(v));
         double threshold = highest - steepest * HalfGap * HalfGap / 2;
         var peak = new Peak(double.NegativeInfinity, 1, 0, 0);
         for (int corner = 0; corner < 5; corner++)
@@ -100,8 +101,12 @@ internal readonly ref struct StressWave
     }
 
     /// <summary>Stress at a corner, MPa, compression positive.</summary>
-    internal double At(int corner, double eta) =>
-        mean + strut.E * (strut.CornersU[corner] * PlaneCurvature.Value(u, eta) + strut.CornersV[corner] * PlaneCurvature.Value(v, eta));
+    internal double At(int corner, double eta)
+    {
+        double bowCos = Math.Cos(Math.PI / 2 * eta);
+        return mean + strut.E
+            * (strut.CornersU[corner] * PlaneCurvature.Value(u, eta, bowCos) + strut.CornersV[corner] * PlaneCurvature.Value(v, eta, bowCos));
+    }
 
     private static double Highest(Vector256<double> values)
     {
@@ -173,8 +178,9 @@ internal readonly ref struct StressWave
 
         for (int i = 0; i < 50; i++)
         {
-            (double du, double ddu) = PlaneCurvature.Slopes(u, eta);
-            (double dv, double ddv) = PlaneCurvature.Slopes(v, eta);
+            (double bowSin, double bowCos) = Math.SinCos(Math.PI / 2 * eta);
+            (double du, double ddu) = PlaneCurvature.Slopes(u, eta, bowSin, bowCos);
+            (double dv, double ddv) = PlaneCurvature.Slopes(v, eta, bowSin, bowCos);
             double slope = ru * du + rv * dv, bend = ru * ddu + rv * ddv;
             if (slope > 0)
             {
@@ -212,10 +218,7 @@ internal readonly ref struct StressWave
         return ((e * wave.Cos.Value) * cos + (e * wave.Bow.Value) * w, (e * wave.Sin.Value) * sin);
     }
 
-    /// <summary>A bound of |d²s/dη²| at a corner.</summary>
-    private double CurvatureBound(int corner) =>
-        strut.E * (Math.Abs(strut.CornersU[corner]) * Bound(u) + Math.Abs(strut.CornersV[corner]) * Bound(v));
-
+    /// <summary>A bound of |d²(d'')/dη²| in one plane.</summary>
     private static double Bound(in PlaneWave<Lane1> wave)
     {
         // |W| ≤ (π²/8) η² ≤ 1.24 wherever both sinc factors are at most 1.
