@@ -3,8 +3,11 @@ namespace StrutLessons.Desk.Site;
 /// <summary>The page that lists the lessons.</summary>
 internal static class IndexPage
 {
-    internal static string Write(IReadOnlyList<(PageLink Link, LessonCard Card)> lessons) =>
-        new PageFrame("StrutLessons", "Lessons on the steel angle strut and its end connections.").Wrap($"""
+    internal static string Write(IReadOnlyList<(PageLink Link, LessonCard Card)> lessons)
+    {
+        var prose = new Prose();
+        var items = string.Concat(lessons.Select(lesson => Item(lesson.Link, lesson.Card, prose)));
+        return new PageFrame("StrutLessons", "Lessons on the steel angle strut and its end connections.", prose.HasMaths).Wrap($"""
             <div class="page">
             <main id="main" tabindex="-1">
             <h1>Why the ends decide what a strut can carry</h1>
@@ -12,19 +15,20 @@ internal static class IndexPage
             one such strut, a diagonal in the bracing of a conveyor gallery, from its bolt line to its capacity. Every number is
             computed on the page, and every formula says where it comes from.</p>
             {(lessons.Count == 0 ? "<p>There is no lesson yet.</p>" : "")}<ol class="lessons">
-            {string.Concat(lessons.Select(lesson => Item(lesson.Link, lesson.Card)))}</ol>
+            {items}</ol>
             </main>
             </div>
             """);
+    }
 
-    private static string Item(PageLink link, LessonCard card) => $"""
+    private static string Item(PageLink link, LessonCard card, Prose prose) => $"""
         <li{(card.Number > 0 ? $" value=\"{card.Number}\"" : "")}>
         <h2><a href="{link.File}">{Html.Escape(card.Title)}</a></h2>
-        {(card.Time.Length > 0 ? $"<p class=\"time\">{Html.Escape(card.Time)}</p>\n" : "")}{Abilities(card)}</li>
+        {(card.Time.Length > 0 ? $"<p class=\"time\">{Html.Escape(card.Time)}</p>\n" : "")}{Abilities(card, prose)}</li>
 
         """;
 
-    private static string Abilities(LessonCard card) => card.Abilities.Count == 0
+    private static string Abilities(LessonCard card, Prose prose) => card.Abilities.Count == 0
         ? ""
-        : $"<p>After it you can:</p>\n<ul>{string.Concat(card.Abilities.Select(line => $"<li>{new Prose().Inline(line)}</li>"))}</ul>\n";
+        : $"<p>After it you can:</p>\n<ul>{string.Concat(card.Abilities.Select(line => $"<li>{prose.Inline(line)}</li>"))}</ul>\n";
 }

@@ -45,6 +45,17 @@ public sealed partial class ReadingTests(SiteFixture site)
     }
 
     [Fact]
+    public async Task The_list_numbers_lessons_by_their_files_and_typesets_formulas()
+    {
+        await using var open = await OpenPage.OpenAsync(site.Browser, Path.Combine(site.Course, "index.html"));
+
+        Assert.Equal(
+            await open.Page.Locator("ol.lessons > li").EvaluateAllAsync<int[]>("items => items.map(item => parseInt(item.querySelector('a').getAttribute('href'), 10))"),
+            await open.Page.Locator("ol.lessons > li").EvaluateAllAsync<int[]>("items => items.map(item => item.value)"));
+        Assert.DoesNotContain("\\(", await open.Page.Locator("main").InnerTextAsync(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Formulas_are_typeset_in_prose_and_in_outputs()
     {
         await using var open = await OpenAsync(First);
