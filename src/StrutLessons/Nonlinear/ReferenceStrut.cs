@@ -14,7 +14,7 @@ namespace StrutLessons.Nonlinear;
 /// <param name="End1">The end at x = 0.</param>
 /// <param name="End2">The end at x = L.</param>
 /// <exception cref="InputException">A value is not a possible number.</exception>
-public sealed record ReferenceStrut(
+public sealed partial record ReferenceStrut(
     ReferenceSection Section, ReferenceSteel Steel, double Length, Planar Bow, double ResidualPeak, ReferenceEnd End1, ReferenceEnd End2)
 {
     /// <summary>Shape of the section.</summary>
