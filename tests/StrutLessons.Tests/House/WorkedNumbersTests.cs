@@ -1,3 +1,4 @@
+using StrutLessons.Calibration;
 using StrutLessons.Capacity;
 using StrutLessons.Eccentricity;
 using StrutLessons.Joints;
@@ -50,6 +51,8 @@ public class WorkedNumbersTests
         ["tie in proportion"] = () => AdjacentTie.Proportional(0.8, 25, TieSide.OppositeToStrut).On(LoadPoint.Of(L100, Bolts, 10)),
         ["second-order solution"] = () => SecondOrderSolution.Of(Diagonal, 40_000),
         ["capacity"] = () => StrutCapacity.Of(Diagonal),
+        ["Annex D, few tests"] = () => AnnexD(AnnexDSettings.Default),
+        ["Annex D, product form, part of many tests"] = () => AnnexD(new AnnexDSettings { Form = VariationForm.Product, CountForFractiles = 120, MeanOverNominal = 1.2 }),
         ["EN, concentric"] = () => En1993.ConcentricStrut(Standard(2150)),
         ["EN, stocky"] = () => En1993.ConcentricStrut(Standard(200)),
         ["EN, BB.1.2"] = () => En1993.WebMemberStrut(Standard(2150)),
@@ -119,6 +122,9 @@ public class WorkedNumbersTests
             }
         }
     }
+
+    private static AnnexDEvaluation AnnexD(AnnexDSettings settings) => AnnexDEvaluation.Of(
+        [new(58.1, 52), new(70.4, 71.5), new(98.6, 88), new(109.2, 104), new(141, 126)], [new("yield strength", 0.07), new("area", 0.03)], settings);
 
     private static StandardStrut Standard(double length, int bolts = 2) =>
         new(AngleCatalogue.Find("L 80x80x8").Connected(), SteelGrade.S355.ForThickness(8), length, bolts);
