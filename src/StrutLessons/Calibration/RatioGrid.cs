@@ -22,7 +22,10 @@ public sealed record RatioGrid
     /// <summary>The struts without a ratio, in the order given. They are in no statistic.</summary>
     public IReadOnlyList<RatioFailure> Failures { get; }
 
-    /// <summary>Minimum, fractiles, median and scatter of the ratios.</summary>
+    /// <summary>
+    /// Minimum, fractiles, median and scatter of the ratios. Cases whose reference meets a branch before its peak are in it
+    /// (see <see cref="RatioCase.StableToPeak"/>).
+    /// </summary>
     /// <param name="model">The elastic model.</param>
     /// <exception cref="InputException">No strut has a ratio, or a model without a name.</exception>
     public RatioStatistics Statistics(ElasticModel model) => RatioStatistics.Of([.. Cases.Select(c => c.Ratio(model))]);
