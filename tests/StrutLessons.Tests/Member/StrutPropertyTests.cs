@@ -131,8 +131,13 @@ public class StrutPropertyTests
             // Ends: the arms' tips do not move.
             Assert.True((s.Deflection(0) - strut.End1.ArmLength * s.RotationEnd1).Length <= size, "displacement 1");
             Assert.True((s.Deflection(length) + strut.End2.ArmLength * s.RotationEnd2).Length <= size, "displacement 2");
-            Assert.True((s.Slope(0) - s.RotationEnd1).Length <= 1e-9 * Math.Max(s.RotationEnd1.Length, 1e-6), "slope 1");
-            Assert.True((s.Slope(length) - s.RotationEnd2).Length <= 1e-9 * Math.Max(s.RotationEnd2.Length, 1e-6), "slope 2");
+            double slopes = 1e-9 * Math.Max(Enumerable.Range(0, 9).Max(i => s.Slope(i * length / 8).Length), 1e-6);
+            Assert.True((s.Slope(0) - s.RotationEnd1).Length <= slopes, "slope 1");
+            Assert.True((s.Slope(length) - s.RotationEnd2).Length <= slopes, "slope 2");
+
+            // What rounding can leave at an end is measured by the largest moment of the strut: at a hinge the true value may be zero.
+            double moments = Enumerable.Range(0, 9).Max(i => s.Moment(i * length / 8).Length)
+                + load * (strut.End1.Eccentricity.Length + strut.End2.Eccentricity.Length + 1e-3);
 
             // Moments at the hinges: M + arm · shear + N d = N e ± K θ, with the shear V = M' + N(d' + d₀').
             CheckMoment(strut.End1, s.RotationEnd1, 1, 0);
@@ -146,7 +151,7 @@ public class StrutPropertyTests
                     210000 * section.SecondMomentV * section.AlongU(third), 210000 * section.SecondMomentU * section.AlongV(third))
                     + load * (s.Slope(at) + slopeBow);
                 Planar hinge = s.Moment(at) - (sense * end.ArmLength) * shear + load * s.Deflection(at);
-                double scale = 1e-8 * (load * end.Eccentricity.Length + hinge.Length + s.Moment(at).Length + load * 1e-3);
+                double scale = 1e-9 * moments;
                 CheckPlane(hinge.Y, load * end.Eccentricity.Y, end.Spring.InPlane, rotation.Y);
                 CheckPlane(hinge.Z, load * end.Eccentricity.Z, end.Spring.OutOfPlane, rotation.Z);
 
