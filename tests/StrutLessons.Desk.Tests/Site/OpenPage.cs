@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Microsoft.Playwright;
 
 namespace StrutLessons.Desk.Tests.Site;
@@ -14,26 +15,27 @@ internal sealed class OpenPage : IAsyncDisposable
         {
             if (message.Type is "error" or "warning")
             {
-                Complaints.Add(message.Text);
+                Complaints.Enqueue(message.Text);
             }
         };
-        page.PageError += (_, error) => Complaints.Add(error);
-        page.Request += (_, request) => Requests.Add(request.Url);
+        page.PageError += (_, error) => Complaints.Enqueue(error);
+        page.Request += (_, request) => Requests.Enqueue(request.Url);
         page.RequestFailed += (_, request) =>
         {
             // Leaving a page cuts its unfinished loads short; a file that is missing fails with another word.
             if (request.Failure != "net::ERR_ABORTED")
             {
-                Complaints.Add($"not loaded: {request.Url}, {request.Failure}");
+                Complaints.Enqueue($"not loaded: {request.Url}, {request.Failure}");
             }
         };
     }
 
     internal IPage Page { get; }
 
-    internal List<string> Complaints { get; } = [];
+    // The browser adds to both while a test reads them.
+    internal ConcurrentQueue<string> Complaints { get; } = new();
 
-    internal List<string> Requests { get; } = [];
+    internal ConcurrentQueue<string> Requests { get; } = new();
 
     internal static async Task<OpenPage> OpenAsync(
         IBrowser browser, string file, int width = 1280, bool dark = false, bool script = true)
