@@ -18,10 +18,13 @@ public static class Cells
     /// <returns>The place where it stands, to put something else there later.</returns>
     public static ShownValue Show(object? value)
     {
-        var shown = new ShownValue($"shown-{Interlocked.Increment(ref _last)}");
+        var shown = new ShownValue(NewName("shown"));
         Screen(value, shown.Id, false);
         return shown;
     }
+
+    /// <summary>A name that is given once in one run of the lesson.</summary>
+    internal static string NewName(string stem) => $"{stem}-{Interlocked.Increment(ref _last)}";
 
     private static void WriteText(object? value, string id, bool replaces)
     {

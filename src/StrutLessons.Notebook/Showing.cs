@@ -18,7 +18,7 @@ public static class Showing
     public static IReadOnlyList<ShownPart>? Show(object value) => Picture(value)?.Shown();
 
     /// <summary>A value by itself is shown by its main picture; a result without one by its worked steps.</summary>
-    private static IShown? Picture(object value) => value switch
+    internal static IShown? Picture(object value) => value switch
     {
         IShown shown => shown,
         AngleSection section => Draw.Section(section),

@@ -22,6 +22,10 @@ internal static class KernelCommandLine
             UseShellExecute = false,
             CreateNoWindow = true,
         };
+        if (settings.LiveControls)
+        {
+            start.ArgumentList.Add("--live");
+        }
         start.Environment["DOTNET_INTERACTIVE_CLI_TELEMETRY_OPTOUT"] = "1";
         start.Environment["DOTNET_CLI_TELEMETRY_OPTOUT"] = "1";
         // The runtime's diagnostic port is a file that a killed process leaves behind.

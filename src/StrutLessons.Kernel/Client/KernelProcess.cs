@@ -59,8 +59,20 @@ public sealed class KernelProcess : IAsyncDisposable
     /// <param name="onOutput">Called for each output as soon as it arrives.</param>
     /// <param name="timeLimit">After this time the process is ended and the cell counts as timed out; null for no limit.</param>
     /// <param name="cancel">Ends the process.</param>
-    public async Task<CellRun> RunAsync(
-        string code, Action<CellOutput>? onOutput = null, TimeSpan? timeLimit = null, CancellationToken cancel = default)
+    public Task<CellRun> RunAsync(
+        string code, Action<CellOutput>? onOutput = null, TimeSpan? timeLimit = null, CancellationToken cancel = default) =>
+        RunAsync(id => new RunRequest(id, code), onOutput, timeLimit, cancel);
+
+    /// <summary>Shows a live view again with its controls at other places.</summary>
+    /// <param name="live">The view's name, from its <see cref="LiveForm"/>.</param>
+    /// <param name="places">Where each control stands: a value, or the index of a choice.</param>
+    /// <param name="timeLimit">After this time the process is ended; null for no limit.</param>
+    /// <param name="cancel">Ends the process.</param>
+    public Task<CellRun> MoveAsync(string live, IReadOnlyList<double> places, TimeSpan? timeLimit = null, CancellationToken cancel = default) =>
+        RunAsync(id => new MoveRequest(id, live, places), null, timeLimit, cancel);
+
+    private async Task<CellRun> RunAsync(
+        Func<long, Request> request, Action<CellOutput>? onOutput, TimeSpan? timeLimit, CancellationToken cancel)
     {
         var clock = Stopwatch.StartNew();
         var outputs = new OutputCollector();
@@ -74,7 +86,7 @@ public sealed class KernelProcess : IAsyncDisposable
         });
         try
         {
-            var reply = await AskAsync(id, new RunRequest(id, code), pending)
+            var reply = await AskAsync(id, request(id), pending)
                 .WaitAsync(timeLimit ?? Timeout.InfiniteTimeSpan, cancel).ConfigureAwait(false);
             return reply is DoneReply done
                 ? new CellRun(done.Succeeded ? CellEnding.Succeeded : CellEnding.Failed, outputs.Outputs, TimeSpan.FromMilliseconds(done.Milliseconds))

@@ -1,10 +1,12 @@
 using Microsoft.DotNet.Interactive.Events;
+using Microsoft.DotNet.Interactive.Formatting;
 using StrutLessons.Kernel.Wire;
+using StrutLessons.Notebook;
 
 namespace StrutLessons.Kernel.Engine;
 
 /// <summary>Turns the engine's events of one cell into the cell's outputs.</summary>
-internal sealed class CellOutputs(Action<CellOutput> emit) : IObserver<KernelEvent>
+internal sealed class CellOutputs(LiveViews views, Action<CellOutput> emit) : IObserver<KernelEvent>
 {
     internal const string Interrupted = "The cell was interrupted.";
 
@@ -25,10 +27,10 @@ internal sealed class CellOutputs(Action<CellOutput> emit) : IObserver<KernelEve
                     emit(new StreamOutput("stderr", Text(text)));
                     break;
                 case ReturnValueProduced result:
-                    emit(new ShownOutput(Rendering.Parts(result.Value, result.FormattedValues), IsResult: true));
+                    emit(new ShownOutput(Parts(result.Value, result.FormattedValues), IsResult: true));
                     break;
                 case DisplayedValueProduced shown:
-                    emit(new ShownOutput(Rendering.Parts(shown.Value, shown.FormattedValues), IsResult: false, shown.ValueId));
+                    emit(new ShownOutput(Parts(shown.Value, shown.FormattedValues), IsResult: false, shown.ValueId));
                     break;
                 case DiagnosticsProduced produced:
                     _compilation.AddRange(ErrorWords.Compilation(produced.Diagnostics));
@@ -43,7 +45,7 @@ internal sealed class CellOutputs(Action<CellOutput> emit) : IObserver<KernelEve
     /// <summary>Takes a value that the cell shows on the way.</summary>
     internal void Show(object? value, string id, bool replaces)
     {
-        var parts = Rendering.Parts(value, []);
+        var parts = Parts(value, []);
         lock (_one)
         {
             emit(new ShownOutput(parts, IsResult: false, id, replaces));
@@ -77,6 +79,9 @@ internal sealed class CellOutputs(Action<CellOutput> emit) : IObserver<KernelEve
             return false;
         }
     }
+
+    private IReadOnlyList<ShownPart> Parts(object? value, IReadOnlyCollection<FormattedValue> formatted) =>
+        Rendering.Parts(value, formatted, views);
 
     private static string Text(DisplayEvent console) => string.Concat(console.FormattedValues.Select(form => form.Value));
 }

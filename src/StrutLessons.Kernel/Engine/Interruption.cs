@@ -31,22 +31,33 @@ internal sealed class Interruption
     /// <summary>The step of the engine's pipeline that runs the cell's code.</summary>
     internal Task RunAsync(KernelCommand command, KernelInvocationContext context, KernelPipelineContinuation next)
     {
-        _thread = Thread.CurrentThread;
         try
         {
-#pragma warning disable SYSLIB0046 // Made for hosts of scripts: there is no other way to stop code that does not co-operate.
-            System.Runtime.ControlledExecution.Run(() => next(command, context).GetAwaiter().GetResult(), _asked.Token);
-#pragma warning restore SYSLIB0046
+            Run(() => next(command, context).GetAwaiter().GetResult());
         }
         catch (Exception stopped) when (IsAsked && stopped is OperationCanceledException or ThreadInterruptedException)
         {
             context.Fail(command, message: CellOutputs.Interrupted);
         }
+        return Task.CompletedTask;
+    }
+
+    /// <summary>Runs code that can be stopped.</summary>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    /// <exception cref="ThreadInterruptedException">It was stopped while it slept.</exception>
+    internal void Run(Action code)
+    {
+        _thread = Thread.CurrentThread;
+        try
+        {
+#pragma warning disable SYSLIB0046 // Made for hosts of scripts: there is no other way to stop code that does not co-operate.
+            System.Runtime.ControlledExecution.Run(code, _asked.Token);
+#pragma warning restore SYSLIB0046
+        }
         finally
         {
             _thread = null;
         }
-        return Task.CompletedTask;
     }
 
     private async Task WakeAsync()

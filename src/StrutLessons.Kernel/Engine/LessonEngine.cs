@@ -22,8 +22,11 @@ internal sealed class LessonEngine : IDisposable
     private readonly CompositeKernel _engine;
     private volatile Interruption? _running;
 
-    private LessonEngine()
+    private readonly LiveViews _views;
+
+    private LessonEngine(LiveViews views)
     {
+        _views = views;
         var csharp = new CSharpKernel();
         csharp.AddAssemblyReferences(Preload.AssemblyFiles);
         KeepLineNumbers(csharp);
@@ -34,12 +37,13 @@ internal sealed class LessonEngine : IDisposable
     }
 
     /// <summary>Loads the library and runs an empty cell, so that the first real one does not wait for the compiler.</summary>
-    internal static async Task<LessonEngine> StartAsync()
+    /// <param name="liveControls">True if the controls of live views will be moved by messages.</param>
+    internal static async Task<LessonEngine> StartAsync(bool liveControls = false)
     {
         // The engine spends its start on composing itself, the first cell on the compiler's own start: both at once.
         var compiler = Task.Run(StartCompilerAsync);
         Rendering.Install();
-        var engine = new LessonEngine();
+        var engine = new LessonEngine(new LiveViews(liveControls));
         var start = await engine._engine.SendAsync(new SubmitCode(Preload.Code)).ConfigureAwait(false);
         await compiler.ConfigureAwait(false);
         return start.Events.OfType<CommandFailed>().FirstOrDefault() is { } failed
@@ -53,7 +57,7 @@ internal sealed class LessonEngine : IDisposable
     internal async Task<CellEnd> RunAsync(string code, Action<CellOutput> emit)
     {
         var clock = Stopwatch.StartNew();
-        var outputs = new CellOutputs(emit);
+        var outputs = new CellOutputs(_views, emit);
         var running = new Interruption();
         _running = running;
         Cells.Screen = outputs.Show;
@@ -63,6 +67,38 @@ internal sealed class LessonEngine : IDisposable
         }
         _running = null;
         var succeeded = outputs.End(running.IsAsked);
+        return new CellEnd(succeeded, clock.Elapsed);
+    }
+
+    /// <summary>Shows a live view again with its controls at other places.</summary>
+    /// <param name="move">The view and the places.</param>
+    /// <param name="emit">Called for every output.</param>
+    internal CellEnd Move(MoveRequest move, Action<CellOutput> emit)
+    {
+        var clock = Stopwatch.StartNew();
+        var running = new Interruption();
+        _running = running;
+        var succeeded = true;
+        try
+        {
+            running.Run(() =>
+            {
+                foreach (var parts in _views.Move(move.Live, move.Places))
+                {
+                    emit(new ShownOutput(parts, IsResult: false));
+                }
+            });
+        }
+#pragma warning disable CA1031 // The calculation is the reader's code; whatever it throws belongs into the view.
+        catch (Exception failure)
+#pragma warning restore CA1031
+        {
+            succeeded = false;
+            emit(running.IsAsked
+                ? new ErrorOutput("Interrupt", CellOutputs.Interrupted, null, null, Compiled: true)
+                : new ErrorOutput(failure.GetType().Name, failure.Message, null, null, Compiled: true));
+        }
+        _running = null;
         return new CellEnd(succeeded, clock.Elapsed);
     }
 

@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Microsoft.DotNet.Interactive.Formatting;
 using StrutLessons.Notebook;
+using StrutLessons.Notebook.Controls;
 
 namespace StrutLessons.Kernel.Engine;
 
@@ -23,7 +24,8 @@ internal static partial class Rendering
     /// <summary>Every form in which a value is shown, the preferred one first.</summary>
     /// <param name="value">The value of a cell or a displayed value.</param>
     /// <param name="formatted">What the engine's own formatters made of it; kept where they know better.</param>
-    internal static IReadOnlyList<ShownPart> Parts(object? value, IReadOnlyCollection<FormattedValue> formatted)
+    /// <param name="views">Keeps the live views among the values; null where none is expected.</param>
+    internal static IReadOnlyList<ShownPart> Parts(object? value, IReadOnlyCollection<FormattedValue> formatted, LiveViews? views = null)
     {
         if (formatted.Count > 0 && formatted.All(form => form.MimeType != Undecided))
         {
@@ -35,7 +37,7 @@ internal static partial class Rendering
         }
         try
         {
-            return Showing.Show(value) ?? Default(value);
+            return value is LiveView view && views is not null ? views.Show(view) : Showing.Show(value) ?? Default(value);
         }
 #pragma warning disable CA1031 // Showing a value runs code of the value; whatever it throws belongs into the cell's output.
         catch (Exception failure)

@@ -7,6 +7,7 @@ namespace StrutLessons.Kernel.Wire;
 [JsonDerivedType(typeof(RunRequest), "run")]
 [JsonDerivedType(typeof(InterruptRequest), "interrupt")]
 [JsonDerivedType(typeof(CompleteRequest), "complete")]
+[JsonDerivedType(typeof(MoveRequest), "move")]
 [JsonDerivedType(typeof(StopRequest), "stop")]
 public abstract record Request;
 
@@ -23,6 +24,12 @@ public sealed record InterruptRequest : Request;
 /// <param name="Code">C# source of the cell.</param>
 /// <param name="Position">Characters before the cursor.</param>
 public sealed record CompleteRequest(long Id, string Code, int Position) : Request;
+
+/// <summary>The controls of a live view have moved: show it again. Answered by its outputs and an end, like a cell.</summary>
+/// <param name="Id">The client's name for this request.</param>
+/// <param name="Live">The view's name.</param>
+/// <param name="Places">Where each control stands: a value, or the index of a choice.</param>
+public sealed record MoveRequest(long Id, string Live, IReadOnlyList<double> Places) : Request;
 
 /// <summary>End the process. Closing its standard input does the same.</summary>
 public sealed record StopRequest : Request;

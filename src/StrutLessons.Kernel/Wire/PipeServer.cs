@@ -31,14 +31,15 @@ internal sealed class PipeServer : IDisposable
     }
 
     /// <summary>Answers requests until the client asks to stop or goes away.</summary>
-    internal async Task ServeAsync()
+    /// <param name="liveControls">True if the client moves the controls of live views by messages.</param>
+    internal async Task ServeAsync(bool liveControls)
     {
         var work = Channel.CreateUnbounded<Request>();
         // A client that goes away must end this process even while a cell is in an endless loop.
         var reading = new Thread(() => ReadRequests(work.Writer)) { IsBackground = true, Name = "requests" };
         reading.Start();
 
-        using var engine = await LessonEngine.StartAsync().ConfigureAwait(false);
+        using var engine = await LessonEngine.StartAsync(liveControls).ConfigureAwait(false);
         _engine = engine;
         Send(new ReadyReply());
         await foreach (var request in work.Reader.ReadAllAsync().ConfigureAwait(false))
@@ -47,6 +48,10 @@ internal sealed class PipeServer : IDisposable
             {
                 case RunRequest run:
                     await RunAsync(engine, run).ConfigureAwait(false);
+                    break;
+                case MoveRequest move:
+                    var end = engine.Move(move, output => Send(new OutputReply(move.Id, output)));
+                    Send(new DoneReply(move.Id, end.Succeeded, end.Elapsed.TotalMilliseconds));
                     break;
                 case CompleteRequest complete:
                     Send(await engine.CompleteAsync(complete).ConfigureAwait(false));
