@@ -12,10 +12,10 @@ internal static class ChartPlotly
         return PlotlyForm.Figure(
             chart.Bands.SelectMany(BandTraces).Concat(chart.Series.Select(SeriesTrace)).Concat(RemarkTraces(chart)),
             ("title", PlotlyForm.Heading(chart.Title)),
-            ("xaxis", PlotlyForm.Axis(chart.XAxis, range.X)),
-            ("yaxis", PlotlyForm.Axis(chart.YAxis, range.Y)),
+            ("xaxis", PlotlyForm.Axis(chart.XAxis, range.X, room: 430)),
+            ("yaxis", PlotlyForm.Axis(chart.YAxis, range.Y, room: 290)),
             ("showlegend", chart.Series.Length + chart.Bands.Length > 1),
-            ("legend", PlotlyForm.Object(("orientation", "h"), ("x", 0), ("y", -0.26), ("yanchor", "top"), ("traceorder", "normal"))),
+            ("legend", PlotlyForm.Object(("orientation", "h"), ("x", 0), ("y", 0), ("yref", "container"), ("yanchor", "bottom"), ("traceorder", "normal"))),
             ("hovermode", "closest"),
             ("shapes", chart.Levels.Select(Shape).ToArray()),
             ("annotations", chart.Levels.Select(l => LevelText(chart, range, l)).Concat(chart.Remarks.Select(r => RemarkText(chart, range, r))).ToArray()));

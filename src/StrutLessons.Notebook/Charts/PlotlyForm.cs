@@ -57,14 +57,14 @@ internal static class PlotlyForm
     internal static Dictionary<string, object> Heading(string text) =>
         Object(("text", Label.Tagged(text)), ("x", 0), ("xref", "paper"), ("xanchor", "left"), ("y", 0.975), ("yanchor", "top"), ("font", Object(("size", 16))));
 
-    internal static Dictionary<string, object> Axis(ChartAxis axis, Ticks ticks)
+    internal static Dictionary<string, object> Axis(ChartAxis axis, Ticks ticks, double room)
     {
         Dictionary<string, object> form = Object(
-            ("title", Object(("text", string.Join("<br>", Lines(axis.Title).Select(Label.Tagged))), ("font", Object(("size", 14))))),
+            ("title", Object(("text", string.Join("<br>", Lines(axis.Title, room).Select(Label.Tagged))), ("font", Object(("size", 14))))),
             ("type", axis.Logarithmic ? "log" : "linear"), ("automargin", true),
             ("range", axis.Logarithmic ? new[] { Math.Log10(ticks.From), Math.Log10(ticks.To) } : [ticks.From, ticks.To]),
             ("gridcolor", Palette.Colour(Ink.Grid)), ("linecolor", Palette.Colour(Ink.Soft)), ("zerolinecolor", Palette.Colour(Ink.Soft)),
-            ("showline", true), ("ticks", "outside"), ("separatethousands", true));
+            ("showline", true), ("ticks", "outside"), ("separatethousands", true), ("exponentformat", "none"));
         if (axis.Logarithmic)
         {
             // Left alone, the script labels every digit between the powers of ten.
@@ -76,9 +76,9 @@ internal static class PlotlyForm
     }
 
     /// <summary>A title longer than the axis is broken in two at the blank nearest to its middle.</summary>
-    private static string[] Lines(string title)
+    private static string[] Lines(string title, double room)
     {
-        if (Label.Read(title).Width(14) < 290)
+        if (Label.Read(title).Width(14) < room)
         {
             return [title];
         }

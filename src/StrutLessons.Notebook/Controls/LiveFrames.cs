@@ -89,10 +89,10 @@ internal static class LiveFrames
         var at = Enumerable.Range(0, places.Length).MinBy(i => Math.Abs(places[i] - control.Start));
         var words = places.Select(control.Words).ToArray();
         var data = $"data-words=\"{Escape(JsonSerializer.Serialize(words))}\"";
-        var label = $"<label for=\"{id}\" style=\"display:inline-block;min-width:11em\">{Escape(control.Label)}</label>";
+        var label = $"<label for=\"{id}\" style=\"display:inline-block;min-width:15em\">{Escape(control.Label)}</label>";
         return control.Kind == ControlKind.Choice
             ? $"<p style=\"margin:.3em 0\">{label} <select id=\"{id}\" {data}>{string.Concat(words.Select((word, i) => $"<option value=\"{i}\"{(i == at ? " selected" : "")}>{Escape(word)}</option>"))}</select></p>\n"
-            : $"<p style=\"margin:.3em 0\">{label} <input type=\"range\" id=\"{id}\" min=\"0\" max=\"{places.Length - 1}\" step=\"1\" value=\"{at}\" autocomplete=\"off\" aria-valuetext=\"{Escape(words[at])}\" {data} style=\"width:min(20em,50%);vertical-align:middle\"> <output for=\"{id}\" style=\"font-variant-numeric:tabular-nums\">{Escape(words[at])}</output></p>\n";
+            : $"<p style=\"margin:.3em 0\">{label} <input type=\"range\" id=\"{id}\" min=\"0\" max=\"{places.Length - 1}\" step=\"1\" value=\"{at}\" autocomplete=\"off\" aria-valuetext=\"{Escape(words[at])}\" {data} style=\"width:min(20em,40%);vertical-align:middle\"> <output for=\"{id}\" style=\"font-variant-numeric:tabular-nums\">{Escape(words[at])}</output></p>\n";
     }
 
     /// <summary>What is shown at one place. A place the calculation refuses says why.</summary>

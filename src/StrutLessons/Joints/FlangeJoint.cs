@@ -10,7 +10,7 @@ namespace StrutLessons.Joints;
 /// <remarks>
 /// 1/c = 1/c_G + sin²α (f_loc + f_glob). Hinge distances from the first bolt: gusset 0.47 g sin α, local g + t_f/(2 sin α) (flange
 /// mid-plane), global g + h/(2 sin α) (shear centre). Adding both girder parts counts the flange's torsion twice, which makes the girder
-/// alone 1 to 8 % too soft. A force across the gusset also bends the girder sideways; that is not in the formula.
+/// alone 2 to 10 % too soft. A force across the gusset also bends the girder sideways; that is not in the formula.
 /// </remarks>
 public sealed record FlangeJoint : IWorked
 {
