@@ -2,12 +2,13 @@
 // still pictures. The program that writes the pages puts the table "inks" in front: colour in a chart -> style variable.
 "use strict";
 (() => {
-  for (const place of document.querySelectorAll(".math")) {
-    const tex = place.textContent.trim().replace(/^\\[([]|\\[)\]]$/g, "");
-    katex.render(tex, place, { displayMode: place.matches("div, .display"), throwOnError: false });
+  function typeset(root) {
+    for (const place of root.querySelectorAll(".math")) {
+      const tex = place.textContent.trim().replace(/^\\[([]|\\[)\]]$/g, "");
+      katex.render(tex, place, { displayMode: place.matches("div, .display"), throwOnError: false });
+    }
   }
 
-  const charts = document.querySelectorAll("figure.chart");
   const variable = name => getComputedStyle(document.documentElement).getPropertyValue(name).trim();
 
   // The colours of a chart are data: those of the lessons' palette are exchanged for the reader's light or dark ones.
@@ -48,7 +49,11 @@
     });
   }
 
-  const drawAll = () => charts.forEach(draw);
-  drawAll();
-  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", drawAll);
+  const drawAll = root => root.querySelectorAll("figure.chart").forEach(draw);
+  typeset(document);
+  drawAll(document);
+  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => drawAll(document));
+
+  // For scripts that add to the page later.
+  window.lessonPage = { typeset, draw, drawAll };
 })();

@@ -36,8 +36,9 @@ public static class CommandLine
 
     private static RootCommand Build()
     {
-        var root = new RootCommand("Lessons on the steel angle strut and its end connections: without a word, plays every lesson and writes the pages.");
-        SiteCommand.SetAction(root);
+        var root = new RootCommand("Lessons on the steel angle strut and its end connections: without a word, opens them in the browser.");
+        OpenCommand.SetAction(root);
+        root.Subcommands.Add(OpenCommand.Build());
         root.Subcommands.Add(SiteCommand.Build());
         root.Subcommands.Add(RunCommand.Build());
         HelpWithExamples.AddTo(root);

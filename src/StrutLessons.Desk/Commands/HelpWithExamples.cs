@@ -9,7 +9,8 @@ internal sealed class HelpWithExamples(HelpAction usual) : SynchronousCommandLin
 {
     private static readonly Dictionary<string, string[]> Examples = new()
     {
-        [""] = ["", "site --out pages", "run notebooks --times"],
+        [""] = ["", "open my-lessons --no-browser", "site --out pages", "run notebooks --times"],
+        ["open"] = ["open", "open --no-browser --port 8090", "open my-lessons --folder my-changes"],
         ["site"] = ["site", "site --out pages"],
         ["run"] = ["run", "run notebooks/01-the-angle-and-its-axes.ipynb --times", "run my-lessons --limit 30"],
     };

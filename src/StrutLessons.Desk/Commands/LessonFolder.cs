@@ -18,6 +18,13 @@ internal static class LessonFolder
     internal static IReadOnlyList<string> Files(string[]? paths) =>
         [.. (paths is { Length: > 0 } ? paths : [Find()]).SelectMany(NotebookFile.Find)];
 
+    /// <summary>True if the notebook is one of the course, in whatever copy of the repository.</summary>
+    internal static bool IsOfCourse(string notebook)
+    {
+        var path = Path.GetFullPath(notebook);
+        return Upwards(Path.GetDirectoryName(path)!) is { } course && path.StartsWith(course + Path.DirectorySeparatorChar, StringComparison.Ordinal);
+    }
+
     /// <summary>The folder <c>notebooks</c> of the repository around the current folder or around the program itself.</summary>
     private static string Find() =>
         Upwards(Directory.GetCurrentDirectory()) ?? Upwards(AppContext.BaseDirectory)

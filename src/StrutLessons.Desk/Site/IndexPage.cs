@@ -3,11 +3,15 @@ namespace StrutLessons.Desk.Site;
 /// <summary>The page that lists the lessons.</summary>
 internal static class IndexPage
 {
-    internal static string Write(IReadOnlyList<(PageLink Link, LessonCard Card)> lessons)
+    /// <summary>Writes the page.</summary>
+    /// <param name="lessons">The lessons in order.</param>
+    /// <param name="remark">More about a lesson, as HTML; null for nothing.</param>
+    /// <param name="head">Further elements of the head.</param>
+    internal static string Write(IReadOnlyList<(PageLink Link, LessonCard Card)> lessons, Func<PageLink, string>? remark = null, string head = "")
     {
         var prose = new Prose();
-        var items = string.Concat(lessons.Select(lesson => Item(lesson.Link, lesson.Card, prose)));
-        return new PageFrame("StrutLessons", "Lessons on the steel angle strut and its end connections.", prose.HasMaths).Wrap($"""
+        var items = string.Concat(lessons.Select(lesson => Item(lesson.Link, lesson.Card, remark?.Invoke(lesson.Link) ?? "", prose)));
+        return new PageFrame("StrutLessons", "Lessons on the steel angle strut and its end connections.", prose.HasMaths, Head: head).Wrap($"""
             <div class="page">
             <main id="main" tabindex="-1">
             <h1>Why the ends decide what a strut can carry</h1>
@@ -21,10 +25,10 @@ internal static class IndexPage
             """);
     }
 
-    private static string Item(PageLink link, LessonCard card, Prose prose) => $"""
+    private static string Item(PageLink link, LessonCard card, string remark, Prose prose) => $"""
         <li{(card.Number > 0 ? $" value=\"{card.Number}\"" : "")}>
         <h2><a href="{link.File}">{Html.Escape(card.Title)}</a></h2>
-        {(card.Time.Length > 0 ? $"<p class=\"time\">{Html.Escape(card.Time)}</p>\n" : "")}{Abilities(card, prose)}</li>
+        {(card.Time.Length > 0 ? $"<p class=\"time\">{Html.Escape(card.Time)}</p>\n" : "")}{remark}{Abilities(card, prose)}</li>
 
         """;
 

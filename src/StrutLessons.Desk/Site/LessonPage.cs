@@ -8,13 +8,14 @@ namespace StrutLessons.Desk.Site;
 internal sealed class LessonPage
 {
     private readonly Prose _prose = new();
-    private readonly Outputs _outputs = new();
+    private readonly Outputs _outputs;
     private readonly PlayedLesson _lesson;
     private readonly string _content;
 
     internal LessonPage(PlayedLesson lesson)
     {
         _lesson = lesson;
+        _outputs = new Outputs(_prose);
         var html = new StringBuilder();
         foreach (var cell in lesson.Cells)
         {
@@ -35,15 +36,11 @@ internal sealed class LessonPage
             $"{card.Title} · StrutLessons", string.Join(" ", card.Abilities), _prose.HasMaths || _outputs.HasMaths, _outputs.HasCharts);
         return frame.Wrap($"""
             <div class="page lesson">
-            {Contents()}<main id="main" tabindex="-1">
+            {Contents(_prose)}<main id="main" tabindex="-1">
             <p class="place">{(card.Number > 0 ? $"Lesson {card.Number}" : "")}</p>
             {_content}</main>
             </div>
-            <nav class="turn" aria-label="Other lessons">
-            {(previous is null ? "<span></span>" : $"<a rel=\"prev\" href=\"{previous.File}\"><span>Previous</span>{Html.Escape(previous.Title)}</a>")}
-            <a class="up" href="index.html">All lessons</a>
-            {(next is null ? "<span></span>" : $"<a rel=\"next\" href=\"{next.File}\"><span>Next</span>{Html.Escape(next.Title)}</a>")}
-            </nav>
+            {Turn(previous, next)}
             """);
     }
 
@@ -70,9 +67,19 @@ internal sealed class LessonPage
         }
     }
 
-    private string Contents()
+    /// <summary>Links to the neighbours of a lesson; null where it has none.</summary>
+    internal static string Turn(PageLink? previous, PageLink? next) => $"""
+        <nav class="turn" aria-label="Other lessons">
+        {(previous is null ? "<span></span>" : $"<a rel=\"prev\" href=\"{previous.File}\"><span>Previous</span>{Html.Escape(previous.Title)}</a>")}
+        <a class="up" href="index.html">All lessons</a>
+        {(next is null ? "<span></span>" : $"<a rel=\"next\" href=\"{next.File}\"><span>Next</span>{Html.Escape(next.Title)}</a>")}
+        </nav>
+        """;
+
+    /// <summary>The list of a lesson's sections; empty if it has but one.</summary>
+    internal static string Contents(Prose prose)
     {
-        var sections = _prose.Headings.Where(heading => heading.Level == 2).ToArray();
+        var sections = prose.Headings.Where(heading => heading.Level == 2).ToArray();
         return sections.Length < 2
             ? ""
             : $"""

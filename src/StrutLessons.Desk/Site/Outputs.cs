@@ -3,12 +3,13 @@ using StrutLessons.Kernel.Wire;
 namespace StrutLessons.Desk.Site;
 
 /// <summary>Turns the outputs of the cells of one lesson into HTML.</summary>
-public sealed class Outputs
+/// <param name="prose">The text cells that share the page, so that headings in outputs get ids of their own; null if there are none.</param>
+public sealed class Outputs(Prose? prose = null)
 {
     private const string Plotly = "application/vnd.plotly.v1+json";
     private const string Svg = "image/svg+xml";
 
-    private readonly Prose _prose = new();
+    private readonly Prose _prose = prose ?? new Prose();
     private int _figures;
     private bool _hasTex;
 

@@ -5,7 +5,8 @@ namespace StrutLessons.Desk.Site;
 /// <param name="Description">One sentence for readers who see only a link to the page.</param>
 /// <param name="HasMaths">Loads the typesetter.</param>
 /// <param name="HasCharts">Loads the chart library.</param>
-internal sealed record PageFrame(string Title, string Description, bool HasMaths = false, bool HasCharts = false)
+/// <param name="Head">Further elements of the head, after those of every page.</param>
+internal sealed record PageFrame(string Title, string Description, bool HasMaths = false, bool HasCharts = false, string Head = "")
 {
     internal const string Caution =
         "Teaching aid, not a design check. The numbers show how a strut behaves; they do not prove that one is safe. " +
@@ -22,7 +23,7 @@ internal sealed record PageFrame(string Title, string Description, bool HasMaths
         <title>{Html.Escape(Title)}</title>
         <link rel="icon" href="assets/icon.svg" type="image/svg+xml">
         {(HasMaths ? "<link rel=\"stylesheet\" href=\"assets/third-party/katex/katex.min.css\">\n" : "")}<link rel="stylesheet" href="assets/site.css">
-        {Scripts()}</head>
+        {Scripts()}{Head}</head>
         <body>
         <a class="skip" href="#main">Skip to the content</a>
         <header class="masthead"><a href="index.html"><img src="assets/icon.svg" alt="" width="26" height="26">StrutLessons</a></header>

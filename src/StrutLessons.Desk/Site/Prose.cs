@@ -3,6 +3,7 @@ using Markdig;
 using Markdig.Extensions.Mathematics;
 using Markdig.Renderers;
 using Markdig.Renderers.Html;
+using Markdig.Renderers.Html.Inlines;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
 
@@ -44,16 +45,15 @@ public sealed class Prose
         {
             Register(heading);
         }
-        foreach (var link in document.Descendants<LinkInline>().Where(link => link.Url?.Contains("://", StringComparison.Ordinal) == true))
-        {
-            link.GetAttributes().AddPropertyIfNotExist("rel", "noopener noreferrer");
-        }
+        MarkupFilter.Apply(document);
         HasMaths |= document.Descendants<MathInline>().Any() || document.Descendants<MathBlock>().Any();
 
         using var text = new StringWriter();
         var renderer = new HtmlRenderer(text);
         Pipeline.Setup(renderer);
         renderer.ObjectRenderers.Replace<HtmlMathInlineRenderer>(new MathSpans());
+        renderer.ObjectRenderers.Replace<HtmlBlockRenderer>(new MarkupFilter.Blocks());
+        renderer.ObjectRenderers.Replace<HtmlInlineRenderer>(new MarkupFilter.Inlines());
         var isOpen = false;
         foreach (var block in document)
         {

@@ -20,7 +20,10 @@ public sealed record NotebookFile(string Path, IReadOnlyList<NotebookCell> Cells
     public static NotebookFile Read(string path) => NotebookJson.Read(path);
 
     /// <summary>Writes the notebook, without outputs, to a file.</summary>
-    public void Write(string path) => File.WriteAllText(path, NotebookJson.Write(this));
+    public void Write(string path) => File.WriteAllText(path, ToJson());
+
+    /// <summary>The notebook, without outputs, as the text of a file.</summary>
+    public string ToJson() => NotebookJson.Write(this);
 
     /// <summary>Notebook files under a folder, or the one file given, in the order of the course.</summary>
     /// <exception cref="NotebookException">Nothing is there.</exception>
