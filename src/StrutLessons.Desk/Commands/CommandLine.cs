@@ -41,6 +41,7 @@ public static class CommandLine
         root.Subcommands.Add(OpenCommand.Build());
         root.Subcommands.Add(SiteCommand.Build());
         root.Subcommands.Add(RunCommand.Build());
+        root.Subcommands.Add(MeasureCommand.Build());
         HelpWithExamples.AddTo(root);
         return root;
     }

@@ -40,7 +40,7 @@ public static class StrutCapacity
         return least;
     }
 
-    private static InputException YieldsWithoutLoad() => new(
+    internal static InputException YieldsWithoutLoad() => new(
         "constant joint moment", "the moment given", "small enough that the unloaded strut stays elastic",
         "The moments at the joints alone make a corner yield: reduce the tie force or its eccentricity.");
 

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using StrutLessons.Materials;
 using StrutLessons.Sections;
 
 namespace StrutLessons.Member;
@@ -17,12 +18,26 @@ internal struct FiveNumbers
 internal readonly struct StrutNumbers
 {
     internal StrutNumbers(Strut strut, Bow bow)
+        : this(new StrutNumbers(strut.Section, strut.Steel, strut.SystemLength, strut.End1, strut.End2),
+            bow.Amplitude * strut.Section.AlongU(bow.Direction), bow.Amplitude * strut.Section.AlongV(bow.Direction))
     {
-        AngleSection section = strut.Section;
-        E = strut.Steel.ElasticModulus;
-        YieldStrength = strut.Steel.YieldStrength;
+    }
+
+    /// <summary>The same strut with another bow.</summary>
+    internal StrutNumbers(in StrutNumbers strut, double bowU, double bowV)
+    {
+        this = strut;
+        BowU = bowU;
+        BowV = bowV;
+    }
+
+    /// <summary>A straight strut of parts that were checked before.</summary>
+    internal StrutNumbers(AngleSection section, Steel steel, double systemLength, StrutEnd end1, StrutEnd end2)
+    {
+        E = steel.ElasticModulus;
+        YieldStrength = steel.YieldStrength;
         Area = section.Area;
-        Length = strut.BarLength;
+        Length = systemLength - end1.ArmLength - end2.ArmLength;
         StiffnessU = E * section.SecondMomentV;
         StiffnessV = E * section.SecondMomentU;
         double pi2 = Math.PI * Math.PI / (Length * Length);
@@ -33,19 +48,17 @@ internal readonly struct StrutNumbers
         PerEulerU = 1 / EulerU;
         PerEulerV = 1 / EulerV;
         AxisU = section.AxisU;
-        BowU = bow.Amplitude * section.AlongU(bow.Direction);
-        BowV = bow.Amplitude * section.AlongV(bow.Direction);
-        Load1 = strut.End1.Eccentricity;
-        Load2 = strut.End2.Eccentricity;
-        Moment1 = strut.End1.ConstantMoment;
-        Moment2 = strut.End2.ConstantMoment;
-        Arm1 = strut.End1.ArmLength / Length;
-        Arm2 = strut.End2.ArmLength / Length;
+        Load1 = end1.Eccentricity;
+        Load2 = end2.Eccentricity;
+        Moment1 = end1.ConstantMoment;
+        Moment2 = end2.ConstantMoment;
+        Arm1 = end1.ArmLength / Length;
+        Arm2 = end2.ArmLength / Length;
         Arms = new ArmFactors(Arm1, Arm2, Length);
-        Spring1Y = new ScaledSpring(strut.End1.Spring.InPlane, StiffnessU / Length);
-        Spring1Z = new ScaledSpring(strut.End1.Spring.OutOfPlane, StiffnessU / Length);
-        Spring2Y = new ScaledSpring(strut.End2.Spring.InPlane, StiffnessU / Length);
-        Spring2Z = new ScaledSpring(strut.End2.Spring.OutOfPlane, StiffnessU / Length);
+        Spring1Y = new ScaledSpring(end1.Spring.InPlane, StiffnessU / Length);
+        Spring1Z = new ScaledSpring(end1.Spring.OutOfPlane, StiffnessU / Length);
+        Spring2Y = new ScaledSpring(end2.Spring.InPlane, StiffnessU / Length);
+        Spring2Z = new ScaledSpring(end2.Spring.OutOfPlane, StiffnessU / Length);
         for (int i = 0; i < 5; i++)
         {
             CornersU[i] = section.AlongU(section.Corners[i].Position);

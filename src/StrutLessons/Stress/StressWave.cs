@@ -191,10 +191,15 @@ internal readonly ref struct StressWave
                 high = eta;
             }
 
-            double next = eta - slope / bend;
-            bool newton = bend < 0 && next > low && next < high;
-            next = newton ? next : 0.5 * (low + high);
-            if (Math.Abs(next - eta) < (newton ? lastStep : 1e-12))
+            double step = slope / bend, next = eta - step;
+            // At the top itself rounding decides on which side of the bracket the last, tiny step ends.
+            if (bend < 0 && Math.Abs(step) < lastStep)
+            {
+                return Math.Clamp(next, -1, 1);
+            }
+
+            next = bend < 0 && next > low && next < high ? next : 0.5 * (low + high);
+            if (high - low < 1e-12)
             {
                 return next;
             }

@@ -4,5 +4,5 @@ namespace StrutLessons.Tests.House;
 internal static partial class BadInputTable
 {
     internal static IEnumerable<BadInput> All =>
-        [.. Materials, .. Sections, .. Eccentricity, .. Joints, .. Torsion, .. GirderJoints, .. Plates, .. Member, .. Standards, .. JointsByPlates, .. Segments, .. Calibration];
+        [.. Materials, .. Sections, .. Eccentricity, .. Joints, .. Torsion, .. GirderJoints, .. Plates, .. Member, .. Standards, .. JointsByPlates, .. Segments, .. Calibration, .. Studies];
 }

@@ -1,0 +1,27 @@
+using System.Collections.Immutable;
+
+namespace StrutLessons.Studies;
+
+/// <summary>A column of a study's table.</summary>
+/// <param name="Name">Name, for example <c>capacity</c>.</param>
+/// <param name="Unit">Unit; "-" for a pure number, empty for words.</param>
+/// <param name="Description">What it is.</param>
+/// <param name="IsNumber">True if it holds numbers.</param>
+public sealed record StudyColumn(string Name, string Unit, string Description, bool IsNumber)
+{
+    /// <summary>Name and unit as they stand in the table's first row: <c>capacity (kN)</c>.</summary>
+    public string Heading => Unit.Length > 0 ? $"{Name} ({Unit})" : Name;
+
+    /// <summary>Columns of a study: the case's number, its factors, the quantities, and what stands against it.</summary>
+    public static ImmutableArray<StudyColumn> Of(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return
+        [
+            new("case", "-", "number of the case in the order of the study", true),
+            .. study.Factors.Select(f => new StudyColumn(f.Variable.Name, f.Variable.Unit, f.Variable.Description, f.Variable.IsNumber)),
+            .. study.Quantities.Select(q => new StudyColumn(q.Name, q.Unit, q.Description, q.IsNumber)),
+            new("problem", "", "why the case has no result; empty if it has one", false),
+        ];
+    }
+}
