@@ -111,7 +111,11 @@ public sealed class StudyFileTests : IDisposable
         Assert.Equal(kept.Words("problem").ToArray(), read.Words("problem").ToArray());
         foreach (StudyColumn column in kept.Columns.Where(c => c.IsNumber))
         {
-            Assert.All(kept.Numbers(column.Name).Zip(read.Numbers(column.Name)), p => Closeness.Relative(p.First, p.Second, double.IsNaN(p.First) ? 0 : 1e-11, column.Name));
+            Assert.All(kept.Numbers(column.Name).Zip(read.Numbers(column.Name)), p =>
+            {
+                Assert.Equal(double.IsNaN(p.First), double.IsNaN(p.Second));
+                Closeness.Relative(double.IsNaN(p.First) ? 0 : p.First, double.IsNaN(p.Second) ? 0 : p.Second, 1e-11, column.Name);
+            });
         }
     }
 
