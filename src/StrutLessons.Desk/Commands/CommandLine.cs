@@ -42,6 +42,7 @@ public static class CommandLine
         root.Subcommands.Add(SiteCommand.Build());
         root.Subcommands.Add(RunCommand.Build());
         root.Subcommands.Add(MeasureCommand.Build());
+        root.Subcommands.Add(JupyterCommand.Build());
         HelpWithExamples.AddTo(root);
         return root;
     }

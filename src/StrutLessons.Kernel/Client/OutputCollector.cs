@@ -11,6 +11,9 @@ internal sealed class OutputCollector
     /// <summary>Characters of console text kept for one cell.</summary>
     internal const int TextLimit = 1_000_000;
 
+    /// <summary>What stands where the text was cut off.</summary>
+    internal static readonly string CutOff = $"\n… the rest is left out: more than {TextLimit:N0} characters.\n";
+
     private readonly List<CellOutput> _outputs = [];
     private int _characters;
 
@@ -51,7 +54,7 @@ internal sealed class OutputCollector
             return false;
         }
         _characters += stream.Text.Length;
-        var text = _characters > TextLimit ? stream.Text + $"\n… the rest is left out: more than {TextLimit:N0} characters.\n" : stream.Text;
+        var text = _characters > TextLimit ? stream.Text + CutOff : stream.Text;
         if (_outputs is [.., StreamOutput last] && last.Name == stream.Name)
         {
             _outputs[^1] = last with { Text = last.Text + text };

@@ -7,6 +7,7 @@ using Microsoft.DotNet.Interactive;
 using Microsoft.DotNet.Interactive.Commands;
 using Microsoft.DotNet.Interactive.CSharp;
 using Microsoft.DotNet.Interactive.Events;
+using Microsoft.DotNet.Interactive.Formatting;
 using StrutLessons.Kernel.Wire;
 using StrutLessons.Notebook;
 using CompletionItem = StrutLessons.Kernel.Wire.CompletionItem;
@@ -38,12 +39,13 @@ internal sealed class LessonEngine : IDisposable
 
     /// <summary>Loads the library and runs an empty cell, so that the first real one does not wait for the compiler.</summary>
     /// <param name="liveControls">True if the controls of live views will be moved by messages.</param>
-    internal static async Task<LessonEngine> StartAsync(bool liveControls = false)
+    /// <param name="viewStem">Beginning of the names of live views.</param>
+    internal static async Task<LessonEngine> StartAsync(bool liveControls = false, string viewStem = "live")
     {
         // The engine spends its start on composing itself, the first cell on the compiler's own start: both at once.
         var compiler = Task.Run(StartCompilerAsync);
         Rendering.Install();
-        var engine = new LessonEngine(new LiveViews(liveControls));
+        var engine = new LessonEngine(new LiveViews(liveControls, viewStem));
         var start = await engine._engine.SendAsync(new SubmitCode(Preload.Code)).ConfigureAwait(false);
         await compiler.ConfigureAwait(false);
         return start.Events.OfType<CommandFailed>().FirstOrDefault() is { } failed
@@ -63,7 +65,7 @@ internal sealed class LessonEngine : IDisposable
         Cells.Screen = outputs.Show;
         using (_engine.KernelEvents.Subscribe(outputs))
         {
-            await _engine.SendAsync(new SubmitCode(code), CancellationToken.None).ConfigureAwait(false);
+            await _engine.SendAsync(new SubmitCode(OwnReferences.Without(code)), CancellationToken.None).ConfigureAwait(false);
         }
         _running = null;
         var succeeded = outputs.End(running.IsAsked);
@@ -116,14 +118,40 @@ internal sealed class LessonEngine : IDisposable
             start--;
         }
         var typed = before[start..];
-        var place = new LinePosition(before.Count(c => c == '\n'), position - (before.LastIndexOf('\n') + 1));
-        var answer = await _engine.SendAsync(new RequestCompletions(request.Code, place)).ConfigureAwait(false);
+        var answer = await _engine.SendAsync(new RequestCompletions(request.Code, Place(request.Code, position))).ConfigureAwait(false);
         var items = answer.Events.OfType<CompletionsProduced>()
             .SelectMany(produced => produced.Completions)
             .Where(item => item.InsertText.StartsWith(typed, StringComparison.OrdinalIgnoreCase))
             .DistinctBy(item => item.InsertText)
             .Select(item => new CompletionItem(item.InsertText, item.Kind));
         return new CompletionReply(request.Id, start, position, [.. items]);
+    }
+
+    /// <summary>What stands at a place in a cell, in one or several forms; nothing if there is nothing to say.</summary>
+    internal async Task<IReadOnlyList<ShownPart>> InspectAsync(string code, int position)
+    {
+        var hover = await _engine.SendAsync(new RequestHoverText(code, Place(code, position))).ConfigureAwait(false);
+        var parts = hover.Events.OfType<HoverTextProduced>().SelectMany(produced => produced.Content)
+            .Select(form => new ShownPart(form.MimeType, form.Value)).ToArray();
+        if (parts.Length > 0)
+        {
+            return parts;
+        }
+        var help = await _engine.SendAsync(new RequestSignatureHelp(code, Place(code, position))).ConfigureAwait(false);
+        return
+        [
+            .. help.Events.OfType<SignatureHelpProduced>().Where(produced => produced.Signatures.Count > 0).Take(1)
+                .Select(produced => new ShownPart(PlainTextFormatter.MimeType, string.Join("\n", produced.Signatures.Select(Words)))),
+        ];
+    }
+
+    private static string Words(SignatureInformation signature) =>
+        string.IsNullOrWhiteSpace(signature.Documentation?.Value) ? signature.Label : $"{signature.Label}\n  {signature.Documentation.Value}";
+
+    private static LinePosition Place(string code, int position)
+    {
+        var before = code.AsSpan(0, position);
+        return new LinePosition(before.Count('\n'), position - (before.LastIndexOf('\n') + 1));
     }
 
     public void Dispose() => _engine.Dispose();

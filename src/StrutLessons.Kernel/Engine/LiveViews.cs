@@ -8,7 +8,8 @@ namespace StrutLessons.Kernel.Engine;
 
 /// <summary>The live views that cells have shown, so that a control can be moved after the cell has ended.</summary>
 /// <param name="listens">True if whoever shows the view can send moves; otherwise it gets frames made beforehand.</param>
-internal sealed class LiveViews(bool listens)
+/// <param name="stem">Beginning of the views' names; a page that keeps views of earlier runs needs another one for each run.</param>
+internal sealed class LiveViews(bool listens, string stem = "live")
 {
     private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web);
 
@@ -18,7 +19,7 @@ internal sealed class LiveViews(bool listens)
     /// <summary>Keeps a view and says how it looks.</summary>
     internal IReadOnlyList<ShownPart> Show(LiveView view)
     {
-        var name = $"live-{Interlocked.Increment(ref _last)}";
+        var name = $"{stem}-{Interlocked.Increment(ref _last)}";
         _views[name] = view;
         return listens ? [new(LiveForm.MimeType, Form(view, name)), new("text/plain", view.ToString())] : view.Shown(name);
     }

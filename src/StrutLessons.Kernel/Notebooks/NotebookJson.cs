@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using StrutLessons.Kernel.Jupyter;
 
 namespace StrutLessons.Kernel.Notebooks;
 
@@ -129,14 +130,14 @@ internal static class NotebookJson
     {
         json.WriteStartObject("metadata");
         json.WriteStartObject("kernelspec");
-        json.WriteString("display_name", "StrutLessons (C#)");
-        json.WriteString("language", "C#");
-        json.WriteString("name", "strut-lessons");
+        json.WriteString("display_name", KernelSpec.DisplayName);
+        json.WriteString("language", KernelSpec.Language);
+        json.WriteString("name", KernelSpec.Name);
         json.WriteEndObject();
         json.WriteStartObject("language_info");
         json.WriteString("file_extension", ".cs");
         json.WriteString("mimetype", "text/x-csharp");
-        json.WriteString("name", "C#");
+        json.WriteString("name", KernelSpec.Language);
         json.WriteString("pygments_lexer", "csharp");
         json.WriteEndObject();
         json.WriteEndObject();

@@ -1,5 +1,6 @@
 using System.Text;
 using StrutLessons.Kernel.Client;
+using StrutLessons.Kernel.Notebooks;
 
 namespace StrutLessons.Kernel.Player;
 
@@ -18,17 +19,7 @@ public static class FailureReport
             .Append($"Lesson \"{lesson.Notebook.Title}\" ({lesson.Notebook.Path}), cell {failure.Number}: ")
             .Append(Headline(failure, run)).Append("\n\n");
         var error = run.Ending == CellEnding.Succeeded ? null : run.Error;
-        var lines = failure.Cell.Lines;
-        var digits = lines.Count.ToString().Length;
-        for (var i = 1; i <= lines.Count; i++)
-        {
-            var isFailing = i == error?.Line;
-            text.Append(isFailing ? " > " : "   ").Append(i.ToString().PadLeft(digits)).Append(" | ").Append(lines[i - 1]).Append('\n');
-            if (isFailing && error?.Column is { } column)
-            {
-                text.Append(' ', 3 + digits).Append(" | ").Append(' ', column - 1).Append("^\n");
-            }
-        }
+        text.Append(SourceExcerpt.Text(failure.Cell.Lines, error?.Line, error?.Column));
         text.Append('\n');
         foreach (var found in run.Outputs.OfType<Wire.ErrorOutput>())
         {
