@@ -7,7 +7,6 @@ using Microsoft.DotNet.Interactive;
 using Microsoft.DotNet.Interactive.Commands;
 using Microsoft.DotNet.Interactive.CSharp;
 using Microsoft.DotNet.Interactive.Events;
-using Microsoft.DotNet.Interactive.Formatting;
 using StrutLessons.Kernel.Wire;
 using StrutLessons.Notebook;
 using CompletionItem = StrutLessons.Kernel.Wire.CompletionItem;
@@ -127,26 +126,20 @@ internal sealed class LessonEngine : IDisposable
         return new CompletionReply(request.Id, start, position, [.. items]);
     }
 
-    /// <summary>What stands at a place in a cell, in one or several forms; nothing if there is nothing to say.</summary>
+    /// <summary>What stands at a place in a cell, as plain text and, where it is known, as Markdown; nothing if there is nothing to say.</summary>
     internal async Task<IReadOnlyList<ShownPart>> InspectAsync(string code, int position)
     {
-        var hover = await _engine.SendAsync(new RequestHoverText(code, Place(code, position))).ConfigureAwait(false);
-        var parts = hover.Events.OfType<HoverTextProduced>().SelectMany(produced => produced.Content)
-            .Select(form => new ShownPart(form.MimeType, form.Value)).ToArray();
-        if (parts.Length > 0)
+        var place = Place(code, position);
+        var hover = await _engine.SendAsync(new RequestHoverText(code, place)).ConfigureAwait(false);
+        if (hover.Events.OfType<HoverTextProduced>().SelectMany(produced => produced.Content).FirstOrDefault() is { } said)
         {
-            return parts;
+            return InspectionWords.Of(said);
         }
-        var help = await _engine.SendAsync(new RequestSignatureHelp(code, Place(code, position))).ConfigureAwait(false);
-        return
-        [
-            .. help.Events.OfType<SignatureHelpProduced>().Where(produced => produced.Signatures.Count > 0).Take(1)
-                .Select(produced => new ShownPart(PlainTextFormatter.MimeType, string.Join("\n", produced.Signatures.Select(Words)))),
-        ];
+        var help = await _engine.SendAsync(new RequestSignatureHelp(code, place)).ConfigureAwait(false);
+        return help.Events.OfType<SignatureHelpProduced>().FirstOrDefault() is { Signatures.Count: > 0 } produced
+            ? InspectionWords.Of(produced.Signatures)
+            : [];
     }
-
-    private static string Words(SignatureInformation signature) =>
-        string.IsNullOrWhiteSpace(signature.Documentation?.Value) ? signature.Label : $"{signature.Label}\n  {signature.Documentation.Value}";
 
     private static LinePosition Place(string code, int position)
     {
