@@ -27,7 +27,7 @@ public static class CommandLine
             await Console.Error.WriteLineAsync("Stopped.").ConfigureAwait(false);
             return 1;
         }
-        catch (Exception failure) when (failure is Kernel.Client.KernelException or Kernel.Notebooks.NotebookException or IOException or UnauthorizedAccessException)
+        catch (Exception failure) when (failure is Kernel.Client.KernelException or Kernel.Notebooks.NotebookException or InputException or IOException or UnauthorizedAccessException)
         {
             await Console.Error.WriteLineAsync(failure.Message).ConfigureAwait(false);
             return 1;
@@ -41,6 +41,8 @@ public static class CommandLine
         root.Subcommands.Add(OpenCommand.Build());
         root.Subcommands.Add(SiteCommand.Build());
         root.Subcommands.Add(RunCommand.Build());
+        root.Subcommands.Add(StudyCommand.Build());
+        root.Subcommands.Add(MergeCommand.Build());
         root.Subcommands.Add(MeasureCommand.Build());
         root.Subcommands.Add(JupyterCommand.Build());
         HelpWithExamples.AddTo(root);

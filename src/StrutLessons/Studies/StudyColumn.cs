@@ -12,6 +12,13 @@ public sealed record StudyColumn(string Name, string Unit, string Description, b
     /// <summary>Name and unit as they stand in the table's first row: <c>capacity (kN)</c>.</summary>
     public string Heading => Unit.Length > 0 ? $"{Name} ({Unit})" : Name;
 
+    /// <summary>Columns from the headings of a table that a study wrote: with a unit they hold numbers, without one words.</summary>
+    public static ImmutableArray<StudyColumn> Read(IReadOnlyList<string> headings)
+    {
+        ArgumentNullException.ThrowIfNull(headings);
+        return [.. headings.Select(h => TableReader.ColumnOf(h, true)).Select(c => c with { IsNumber = c.IsNumber && c.Unit.Length > 0 })];
+    }
+
     /// <summary>Columns of a study: the case's number, its factors, the quantities, and what stands against it.</summary>
     public static ImmutableArray<StudyColumn> Of(Study study)
     {

@@ -30,7 +30,7 @@ public static class StudyJson
         {
             if (columns is null)
             {
-                columns = [.. row.Select(h => TableReader.ColumnOf(h, true)).Select(c => c with { IsNumber = c.Unit.Length > 0 })];
+                columns = [.. StudyColumn.Read(row)];
                 Columns(json, columns);
                 json.WriteStartArray("rows");
                 continue;

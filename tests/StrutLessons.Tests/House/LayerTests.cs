@@ -19,7 +19,7 @@ public partial class LayerTests
         ("StrutLessons", ["MathNet.Numerics"]),
         ("StrutLessons.Notebook", ["Plotly.NET", "FSharp.Core"]),
         ("StrutLessons.Kernel", ["Microsoft.DotNet.Interactive", "Microsoft.DotNet.Interactive.CSharp", "Plotly.NET.Interactive", "FSharp.Core", "NetMQ"]),
-        ("StrutLessons.Desk", ["Markdig", "System.CommandLine", "Microsoft.CodeAnalysis.CSharp"]),
+        ("StrutLessons.Desk", ["Markdig", "System.CommandLine", "Microsoft.CodeAnalysis.CSharp", "Parquet.Net"]),
     ];
 
     [Fact]
