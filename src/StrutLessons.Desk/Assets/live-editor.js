@@ -57,14 +57,15 @@
     const field = editor.getInputField();
     field.setAttribute("aria-describedby", "editor-help");
     field.setAttribute("aria-multiline", "true");
-    let quiet = false, marked = [];
+    let quiet = false, isMarked = false;
     editor.on("change", () => {
       unmark();
       if (!quiet) on.change();
     });
     function unmark() {
-      marked.forEach(line => editor.removeLineClass(line, "wrap", "wrong"));
-      marked = [];
+      // A change may have moved the mark to any line.
+      if (isMarked) editor.eachLine(line => { editor.removeLineClass(line, "wrap", "wrong"); });
+      isMarked = false;
     }
     return {
       host,
@@ -84,7 +85,7 @@
       mark(line) {
         if (line > editor.lineCount()) return;
         editor.addLineClass(line - 1, "wrap", "wrong");
-        marked.push(line - 1);
+        isMarked = true;
       },
       unmark,
     };

@@ -6,6 +6,7 @@ namespace StrutLessons.Kernel.Client;
 internal sealed class LastWords
 {
     private const int LinesKept = 40;
+    private const string Terminated = "Process terminated. ";
     private readonly Queue<string> _lines = new();
 
     internal void Add(string? line)
@@ -37,6 +38,8 @@ internal sealed class LastWords
             {
                 _ when Has("Stack overflow") => "A method calls itself without end: the stack is used up, and the kernel process has ended.",
                 _ when Has("Out of memory") || Has("OutOfMemory") => "The cell asked for more memory than it may use, and the kernel process has ended.",
+                _ when _lines.FirstOrDefault(line => line.StartsWith(Terminated, StringComparison.Ordinal)) is { } terminated
+                    => "The kernel process has ended: " + terminated[Terminated.Length..],
                 _ when _lines.FirstOrDefault(line => line.StartsWith("Unhandled exception. ", StringComparison.Ordinal)) is { } unhandled
                     => "The kernel process has ended: " + unhandled["Unhandled exception. ".Length..],
                 _ => "The kernel process has ended.",

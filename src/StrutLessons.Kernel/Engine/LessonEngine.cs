@@ -122,7 +122,9 @@ internal sealed class LessonEngine : IDisposable
             .SelectMany(produced => produced.Completions)
             .Where(item => item.InsertText.StartsWith(typed, StringComparison.OrdinalIgnoreCase))
             .DistinctBy(item => item.InsertText)
-            .Select(item => new CompletionItem(item.InsertText, item.Kind));
+            // The engine writes a method as a form to fill in, Abs($1); a front end gets the name.
+            .Select(item => new CompletionItem(item.InsertText.Split("($", 2)[0], item.Kind))
+            .Distinct();
         return new CompletionReply(request.Id, start, position, [.. items]);
     }
 
