@@ -3,8 +3,11 @@ using StrutLessons.Stress;
 
 namespace StrutLessons.Capacity;
 
-/// <summary>A load and the share of the yield strength that the largest stress reaches there.</summary>
-internal readonly record struct ScanPoint(double Load, double Share);
+/// <summary>A load and the share of the yield strength that the largest stress reaches there, as the scan sees it and exactly.</summary>
+/// <param name="Load">N.</param>
+/// <param name="Share">Largest stress at the scan's stations over f_y.</param>
+/// <param name="Exact">Largest stress of the whole strut over f_y; not a number where nobody has looked.</param>
+internal readonly record struct ScanPoint(double Load, double Share, double Exact = double.NaN);
 
 /// <summary>
 /// Exact evaluation of the largest stress at trial loads, and the root of s = f_y between two of them.
@@ -51,8 +54,9 @@ internal readonly ref struct Crossing
     internal bool ClimbHump(double low, double middle, double high, out ScanPoint top)
     {
         const double golden = 0.381966011250105;
-        top = new ScanPoint(middle, Share(middle));
-        for (int i = 0; i < 60 && top.Share < 1 && high - low > 1e-9 * high; i++)
+        double found = Share(middle);
+        top = new ScanPoint(middle, found, found);
+        for (int i = 0; i < 60 && top.Share < 1 && high - low > 1e-5 * high; i++)
         {
             bool up = high - top.Load > top.Load - low;
             double next = up ? top.Load + golden * (high - top.Load) : top.Load - golden * (top.Load - low);
@@ -60,7 +64,7 @@ internal readonly ref struct Crossing
             if (share > top.Share)
             {
                 (low, high) = up ? (top.Load, high) : (low, top.Load);
-                top = new ScanPoint(next, share);
+                top = new ScanPoint(next, share, share);
             }
             else
             {
@@ -78,16 +82,19 @@ internal readonly ref struct Crossing
     /// <param name="found">The crossing.</param>
     internal bool CloseIn(ScanPoint earlier, ScanPoint lower, ScanPoint upper, out FirstYieldLoad found)
     {
-        if (lower.Share > 0.9 && Share(lower.Load) >= 1)
+        double exact = double.IsNaN(lower.Exact) && lower.Share > 0.9 ? Share(lower.Load) : lower.Exact;
+        if (exact >= 1)
         {
             // The scan's stations hid a crossing below its last load.
-            return CloseIn(earlier, new ScanPoint(0.95 * lower.Load, 0), lower with { Share = 1 }, out found);
+            return CloseIn(earlier, new ScanPoint(0.95 * lower.Load, 0), lower with { Share = 1, Exact = exact }, out found);
         }
 
         double low = lower.Load, high = upper.Load;
         double fLow = Straight(low, lower.Share), fHigh = Straight(high, upper.Share);
         double slope = (fHigh - fLow) / (high - low);
-        double load = high - fHigh / slope;
+        // The scan's curve, shifted onto an exact value at one of its ends.
+        double shift = !double.IsNaN(exact) ? Straight(low, exact) - fLow : !double.IsNaN(upper.Exact) ? Straight(high, upper.Exact) - fHigh : 0;
+        double load = high - (fHigh + shift) / slope;
         if (earlier.Load > 0 && earlier.Load < low)
         {
             // Parabola through three points of the scan: one correction of the secant, and its slope there.
@@ -98,20 +105,28 @@ internal readonly ref struct Crossing
         }
 
         Trial trial = default, last = default;
-        double fLast = 0;
+        double fLast = 0, chordLast = 0, before = 0;
+        int alike = 0;
         for (int i = 0; i < 100; i++)
         {
             load = load > low && load < high && i % 12 != 11 ? load : 0.5 * (low + high);
             trial = Try(load);
             double f = Straight(load, trial.Stress / strut.YieldStrength);
             (low, high) = f >= 0 ? (low, load) : (load, high);
-            slope = i == 0 || f == fLast ? slope : (f - fLast) / (load - last.Load);
+            double way = load - last.Load, chord = i == 0 || f == fLast ? slope : (f - fLast) / way;
+            alike = i > 0 && trial.Corner == last.Corner && trial.Sense == last.Sense ? alike + 1 : 0;
+            // Three trials at the same corner lie on a parabola: its slope at the last of them is better than the chord's.
+            double curved = alike > 1 ? chord + way * (chord - chordLast) / (load - before) : chord;
+            slope = curved > 0.5 * chord ? curved : chord;
             double step = -f / slope;
-            // A secant step leaves an error of the order of this step times the one before, as long as the same corner governs.
-            double left = i > 0 && trial.Corner == last.Corner && trial.Sense == last.Sense
-                ? Math.Abs(step) * Math.Abs(load - last.Load) / load
-                : 1e-3 * Math.Abs(step);
-            (last, fLast) = (trial, f);
+            // What a step leaves is of the order of this step times the ones before, as long as the same corner governs.
+            double left = Math.Abs(step) * alike switch
+            {
+                0 => 1e-3,
+                1 => Math.Abs(way) / load,
+                _ => Math.Abs(way) / load * Math.Min(1, 30 * Math.Abs(load - before) / load),
+            };
+            (before, chordLast, last, fLast) = (last.Load, chord, trial, f);
             load += step;
             if (left <= 1e-12 * load || high - low <= 4e-16 * high)
             {
@@ -120,7 +135,12 @@ internal readonly ref struct Crossing
         }
 
         found = new(Math.Clamp(load, low, high), trial.Sense, trial.Corner, trial.Eta);
-        return true;
+        // A stress that grows ever faster yields before the line through the last two loads of the scan does. If it yields much
+        // later, it has fallen on the way, perhaps after yielding for a while.
+        double line = (1 - lower.Share) * (lower.Load - earlier.Load) / (lower.Share - earlier.Share);
+        return !(line > 0 && found.Load - lower.Load > 1.3 * line
+                && ClimbHump(lower.Load, lower.Load + line, found.Load * (1 - 1e-6), out ScanPoint top))
+            || CloseIn(earlier, lower, top, out found);
     }
 
     private double Straight(double load, double share) => (share - 1) * (1 - load / Critical);

@@ -32,7 +32,7 @@ internal readonly record struct FirstYieldLoad(double Load, CapacityReason Reaso
 /// </remarks>
 internal static class FirstYield
 {
-    private const int ScanLoads = 16;
+    private const int ScanLoads = 12;
 
     /// <summary>Distance from N_cr, relative, at which the first scan ends and a second, finer one begins.</summary>
     private const double ScanEnd = 1e-3;
@@ -42,6 +42,9 @@ internal static class FirstYield
 
     /// <summary>The scan's stations may miss up to 6 % of a stress that waves along the strut: closer to yielding, look exactly.</summary>
     private const double LookCloser = 0.93;
+
+    /// <summary>Between the loads of the scan a hump may rise by a quarter above them.</summary>
+    private const double HumpWorthClimbing = 0.8;
 
     /// <param name="strut">The strut with one bow.</param>
     /// <param name="critical">Its critical load, N.</param>
@@ -73,6 +76,15 @@ internal static class FirstYield
             : new(critical, CapacityReason.Bifurcation, 0, 0);
     }
 
+    /// <summary>
+    /// As long as one corner and one sign of the mode govern, the stress grows ever faster with the load, or nearly so. Where it
+    /// grows much more slowly than before, it may be about to fall, and the scan's loads may lie on both sides of a top that yields.
+    /// </summary>
+    private static bool MayHideHump(ScanPoint earlier, ScanPoint before, ScanPoint here) =>
+        Math.Max(before.Share, here.Share) > HumpWorthClimbing
+        && here.Share < 1
+        && (here.Share - before.Share) * (before.Load - earlier.Load) < 0.6 * (before.Share - earlier.Share) * (here.Load - before.Load);
+
     private static FirstYieldLoad Concentric(in StrutNumbers strut, double critical, YieldCriterion criterion) =>
         criterion != YieldCriterion.Tension && strut.SquashLoad <= critical
             ? new(strut.SquashLoad, CapacityReason.Compression, 0, -1)
@@ -94,8 +106,7 @@ internal static class FirstYield
             for (int j = 0; j < 4; j++)
             {
                 var here = new ScanPoint(loads.GetElement(j), shares.GetElement(j));
-                bool hump = before.Share > LookCloser && before.Share >= earlier.Share && before.Share >= here.Share;
-                if (hump && search.ClimbHump(earlier.Load, before.Load, here.Load, out ScanPoint top))
+                if (MayHideHump(earlier, before, here) && search.ClimbHump(earlier.Load, before.Load, here.Load, out ScanPoint top))
                 {
                     return search.CloseIn(earlier, earlier, top, out found);
                 }
@@ -105,9 +116,13 @@ internal static class FirstYield
                     return search.CloseIn(earlier, before, here, out found);
                 }
 
-                if (here.Share > LookCloser && search.Share(here.Load) is >= 1 and double exact)
+                if (here.Share > LookCloser)
                 {
-                    return search.CloseIn(earlier, before, here with { Share = exact }, out found);
+                    here = here with { Exact = search.Share(here.Load) };
+                    if (here.Exact >= 1)
+                    {
+                        return search.CloseIn(earlier, before, here, out found);
+                    }
                 }
 
                 (earlier, before) = (before, here);
@@ -117,8 +132,8 @@ internal static class FirstYield
         }
 
         // The ladder's last step is the end of the range up to rounding: the end itself decides.
-        var end = new ScanPoint((1 - to) * search.Critical, search.Share((1 - to) * search.Critical));
+        double last = (1 - to) * search.Critical, exactLast = search.Share(last);
         found = default;
-        return end.Share >= 1 && search.CloseIn(earlier, before, end, out found);
+        return exactLast >= 1 && search.CloseIn(earlier, before, new ScanPoint(last, exactLast, exactLast), out found);
     }
 }
