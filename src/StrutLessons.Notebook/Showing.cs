@@ -4,10 +4,12 @@ using StrutLessons.Joints;
 using StrutLessons.Member;
 using StrutLessons.Notebook.Charts;
 using StrutLessons.Notebook.Drawings;
+using StrutLessons.Notebook.Tables;
 using StrutLessons.Notebook.Working;
 using StrutLessons.Plates;
 using StrutLessons.Sections;
 using StrutLessons.Standards;
+using StrutLessons.Studies;
 
 namespace StrutLessons.Notebook;
 
@@ -39,6 +41,8 @@ public static class Showing
         CapacityCurve curve => Plot.Curve(curve),
         StandardComparison comparison => Plot.Comparison(comparison),
         StandardCurves curves => Plot.Curves(curves),
+        StudyTable table => StudyRows.First(table),
+        OneAtATime swings => Plot.Tornado(swings),
         IWorked worked => Steps.Of(worked),
         Plotly.NET.GenericChart chart => new ForeignChart(chart),
         _ => null,

@@ -43,6 +43,7 @@ public static class CommandLine
         root.Subcommands.Add(RunCommand.Build());
         root.Subcommands.Add(StudyCommand.Build());
         root.Subcommands.Add(MergeCommand.Build());
+        root.Subcommands.Add(PlotCommand.Build());
         root.Subcommands.Add(MeasureCommand.Build());
         root.Subcommands.Add(JupyterCommand.Build());
         HelpWithExamples.AddTo(root);

@@ -63,7 +63,7 @@ public static class Sensitivity
 
     /// <summary>
     /// First-order shares V(E(Y|X_i))/V(Y) and the pairs' shares beyond them, largest first. Exact for a full grid; for samples the values are sorted
-    /// into classes, so that a share carries a small positive error. Source: Saltelli et al., Global Sensitivity Analysis. The Primer, 2008, ch. 1 and 4 (from memory).
+    /// into classes, and what chance alone would explain is taken off. Source: Saltelli et al., Global Sensitivity Analysis. The Primer, 2008, ch. 1 and 4 (from memory).
     /// </summary>
     /// <param name="table">Table of a study; rows without a result are left out.</param>
     /// <param name="quantity">Name of the column of results.</param>
@@ -82,20 +82,29 @@ public static class Sensitivity
             throw new InputException(quantity, y.Length < 8 ? $"{y.Length} results" : "the same everywhere", "eight or more results that vary", "Run a larger study.");
         }
 
+        bool sampled = factors.Any(f => table.Column(f).IsNumber && IsMany(table.Numbers(f)));
         int[][] classes = [.. factors.Select(f => ClassesOf(table, f, rows))];
-        double[] alone = [.. classes.Select(c => Explained(y, c, mean) / variance)];
+        double Part(int[] of) => Corrected(Explained(y, of, mean) / variance, sampled ? of.Distinct().Count() : 0, y.Length);
+        double[] alone = [.. classes.Select(Part)];
         List<VarianceShare> shares = [.. factors.Select((f, i) => new VarianceShare(f, null, alone[i]))];
         for (int i = 0; i < factors.Count; i++)
         {
             for (int j = i + 1; j < factors.Count; j++)
             {
                 int[] both = [.. classes[i].Zip(classes[j], (a, b) => a * 10_000 + b)];
-                shares.Add(new(factors[i], factors[j], Explained(y, both, mean) / variance - alone[i] - alone[j]));
+                shares.Add(new(factors[i], factors[j], Part(both) - alone[i] - alone[j]));
             }
         }
 
         return [.. shares.OrderByDescending(s => s.Share)];
     }
+
+    /// <summary>
+    /// Means of classes with few cases differ by chance alone; ε² takes that out of η² (Kelley, 1935, from memory). A full grid has no chance in it.
+    /// </summary>
+    private static double Corrected(double explained, int classes, int count) => classes > 0 && count > classes
+        ? 1 - (1 - explained) * (count - 1) / (count - classes)
+        : explained;
 
     /// <summary>Variance of the means of the classes.</summary>
     private static double Explained(double[] y, int[] classes, double mean) =>
@@ -112,7 +121,7 @@ public static class Sensitivity
 
         ImmutableArray<double> numbers = table.Numbers(factor);
         double[] x = [.. rows.Select(i => numbers[i])];
-        if (x.Distinct().Take(65).Count() <= 64)
+        if (!IsMany(numbers))
         {
             return Numbered(x);
         }
@@ -125,6 +134,8 @@ public static class Sensitivity
 
         return classes;
     }
+
+    private static bool IsMany(ImmutableArray<double> values) => values.Distinct().Take(65).Count() > 64;
 
     private static int[] Numbered<T>(T[] values) where T : notnull
     {

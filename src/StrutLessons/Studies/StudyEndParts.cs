@@ -10,14 +10,8 @@ namespace StrutLessons.Studies;
 /// <param name="End">The end, the same on both sides.</param>
 internal sealed record StudyEndParts(AngleSection Section, StrutEnd End)
 {
-    internal static StudyEndParts Of(in StudyStrut s)
+    internal static StudyEndParts Of(in StudyStrut s, AngleSection section)
     {
-        if (s.Angle is null || s.Grade is null || s.Girder is null)
-        {
-            throw new InputException("study strut", "default", "made with new StudyStrut { … }", "Start from the gallery's diagonal and change what differs.");
-        }
-
-        AngleSection section = s.Angle.Connected(s.Leg);
         double d = s.BoltDiameter, leg = section.ConnectedLength;
         var bolts = new BoltLine(s.Gauge ?? s.GaugeShare * leg, s.BoltCount, d, s.Pitch ?? 3 * d, s.EndDistance ?? 2 * d);
         LoadPoint load = LoadPoint.Of(section, bolts, s.GussetThickness);

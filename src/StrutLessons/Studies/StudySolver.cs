@@ -20,6 +20,7 @@ internal sealed class StudySolver(StudyAnalyses needs, IReadOnlyList<RuleChoice>
     private static readonly string[] Corners = [.. Enum.GetNames<Corner>().Select(ChoiceWords.Of)];
 
     private readonly Dictionary<StudyStrut, (StudyEndParts? Parts, string? Problem)> ends = [];
+    private readonly Dictionary<(Angle, ConnectedLeg), AngleSection> sections = [];
     private StudyStrut lastKey;
     private (StudyEndParts? Parts, string? Problem) last = (null, "not yet");
     private (SteelGrade? Grade, double Thickness, double? Yield, Steel? Steel) steel;
@@ -179,11 +180,27 @@ internal sealed class StudySolver(StudyAnalyses needs, IReadOnlyList<RuleChoice>
         return last;
     }
 
-    private static (StudyEndParts? Parts, string? Problem) Build(in StudyStrut key)
+    private AngleSection SectionOf(in StudyStrut key)
+    {
+        if (key.Angle is null || key.Grade is null || key.Girder is null)
+        {
+            throw new InputException("study strut", "default", "made with new StudyStrut { … }", "Start from the gallery's diagonal and change what differs.");
+        }
+
+        if (!sections.TryGetValue((key.Angle, key.Leg), out AngleSection? section))
+        {
+            section = key.Angle.Connected(key.Leg);
+            sections.Add((key.Angle, key.Leg), section);
+        }
+
+        return section;
+    }
+
+    private (StudyEndParts? Parts, string? Problem) Build(in StudyStrut key)
     {
         try
         {
-            return (StudyEndParts.Of(key), null);
+            return (StudyEndParts.Of(key, SectionOf(key)), null);
         }
         catch (InputException wrong)
         {
