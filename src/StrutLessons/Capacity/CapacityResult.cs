@@ -45,9 +45,6 @@ public sealed partial record CapacityResult(Strut Strut, double CriticalLoad, IR
     /// <summary>Capacity over squash load, χ = N_R/(A f_y).</summary>
     public double ReductionFactor => Load / Strut.SquashLoad;
 
-    /// <summary>Load over critical load at the capacity, N_R/N_cr.</summary>
-    public double ShareOfCriticalLoad => Load / CriticalLoad;
-
     /// <summary>The strut just at its capacity (a hair below, where the capacity is the critical load).</summary>
     public SecondOrderSolution AtCapacity() =>
         SecondOrderSolution.Of(Strut, Math.Min(Load, CriticalLoad * (1 - 1e-9)), Governing.Bow);

@@ -65,11 +65,7 @@ public sealed partial record LoadPoint
         GussetFace face = GussetFace.Outer,
         LoadPlane plane = LoadPlane.GussetMidPlane)
     {
-        ArgumentNullException.ThrowIfNull(section);
-        ArgumentNullException.ThrowIfNull(bolts);
-        BoltFit.Check(section.Angle, section.ConnectedLength, bolts);
-        double depth = Depth(section.Thickness, CheckedThickness(gussetThickness), face, plane);
-        return new(section, bolts, gussetThickness, face, plane, false, section.FromHeel(bolts.Gauge, depth));
+        return Bolted(section, bolts, gussetThickness, face, plane, otherLeg: false);
     }
 
     /// <summary>
@@ -89,11 +85,7 @@ public sealed partial record LoadPoint
         GussetFace face = GussetFace.Outer,
         LoadPlane plane = LoadPlane.GussetMidPlane)
     {
-        ArgumentNullException.ThrowIfNull(section);
-        ArgumentNullException.ThrowIfNull(bolts);
-        BoltFit.Check(section.Angle, section.OutstandingLength, bolts);
-        double depth = Depth(section.Thickness, CheckedThickness(gussetThickness), face, plane);
-        return new(section, bolts, gussetThickness, face, plane, true, section.FromHeel(depth, bolts.Gauge));
+        return Bolted(section, bolts, gussetThickness, face, plane, otherLeg: true);
     }
 
     /// <summary>
@@ -121,6 +113,17 @@ public sealed partial record LoadPoint
         return new(
             Of(section, bolts1, gussetThickness1, GussetFace.Outer, plane),
             Of(section, bolts2, gussetThickness2, second, plane));
+    }
+
+    private static LoadPoint Bolted(
+        AngleSection section, BoltLine bolts, double gussetThickness, GussetFace face, LoadPlane plane, bool otherLeg)
+    {
+        ArgumentNullException.ThrowIfNull(section);
+        ArgumentNullException.ThrowIfNull(bolts);
+        BoltFit.Check(section.Angle, otherLeg ? section.OutstandingLength : section.ConnectedLength, bolts);
+        double depth = Depth(section.Thickness, CheckedThickness(gussetThickness), face, plane);
+        Planar offset = otherLeg ? section.FromHeel(depth, bolts.Gauge) : section.FromHeel(bolts.Gauge, depth);
+        return new(section, bolts, gussetThickness, face, plane, otherLeg, offset);
     }
 
     /// <summary>Distance of the load plane from the outer face of the bolted leg, mm, positive into the leg.</summary>

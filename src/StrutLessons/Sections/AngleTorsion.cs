@@ -15,8 +15,4 @@ public static class AngleTorsion
         double t3 = t * t * t;
         return angle.LongLeg * t3 / 3 + (angle.ShortLeg - t) * t3 / 3 + alpha3 * Math.Pow(d3, 4) - 0.21 * t3 * t;
     }
-
-    /// <summary>Two thin rectangles along the leg mid-lines, I_t = ⅓ (a + b − t) t³ (thin-walled theory), mm⁴.</summary>
-    public static double ThinConstant(Angle angle) =>
-        (angle.LongLeg + angle.ShortLeg - angle.Thickness) * Math.Pow(angle.Thickness, 3) / 3;
 }
