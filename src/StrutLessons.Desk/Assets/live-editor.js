@@ -33,7 +33,7 @@
     host.className = "editor code";
     place.replaceWith(host);
     const editor = CodeMirror(host, {
-      value: text, mode, indentUnit: 4, viewportMargin: Infinity, lineNumbers: false, lineWrapping: false,
+      value: text, mode, indentUnit: 4, viewportMargin: Infinity, lineNumbers: false, lineWrapping: true,
       inputStyle: "contenteditable", matchBrackets: true, autoCloseBrackets: "()[]{}\"\"", screenReaderLabel: label, theme: "lesson",
       extraKeys: {
         "Shift-Enter": () => on.runAndGo(),

@@ -117,7 +117,7 @@
       case "write": cell?.outputs.write(say); break;
       case "moved": cell?.outputs.moved(say, say.by === tab); break;
       case "kernel": takeKernel(say); break;
-      case "notice": warn(say.words); break;
+      case "notice": warn(say.words, ["Close", () => warn(null)]); break;
       case "completion":
         questions.get(say.id)?.(say);
         questions.delete(say.id);

@@ -23,7 +23,7 @@ public sealed class RunningTests(LiveFixture live)
         Assert.Equal(0, await open.Page.EvaluateAsync<int>("() => { const ids = [...document.querySelectorAll('[id]')].filter(e => !e.closest('.live')).map(e => e.id); return ids.length - new Set(ids).size; }"));
 
         await open.Page.GotoAsync(live.Server.Address.AbsoluteUri);
-        await Expect(open.Page.Locator(".lessons > li").First.Locator(".progress")).ToHaveTextAsync("all cells run");
+        await Expect(open.Page.Locator(".lessons > li").First.Locator(".progress")).ToHaveTextAsync("✓ all cells run");
     }
 
     [Fact]
@@ -98,6 +98,35 @@ public sealed class RunningTests(LiveFixture live)
         await Expect(open.Outputs("free").Locator("pre").First).ToHaveTextAsync("in the end");
         await Expect(open.Outputs("free").Locator("pre.stdout")).ToHaveTextAsync("one\ntwo\nthree");
         await Expect(open.Page.GetByRole(AriaRole.Status)).ToContainTextAsync("done");
+    }
+
+    [Fact]
+    public async Task A_flood_of_text_is_cut_off_and_the_page_stays_quick()
+    {
+        await using var open = await live.OpenAsync("07-a-lesson-to-change");
+        await open.WriteAsync("free", "for (var i = 0; i < 20000; i++) Console.WriteLine(new string('x', 99));");
+        await open.RunAsync("free");
+
+        var text = await open.Outputs("free").Locator("pre").InnerTextAsync();
+        Assert.InRange(text.Length, 900_000, 1_100_000);
+        Assert.Contains("the rest is left out", text, StringComparison.Ordinal);
+        Assert.Single(open.Requests, request => request.EndsWith("07-a-lesson-to-change.html", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task A_control_whose_calculation_has_no_end_can_be_stopped()
+    {
+        await using var open = await live.OpenAsync("08-a-lesson-to-change");
+        await open.WriteAsync("slider", "Live.Of(Slider.Of(\"Length\", 1, 3, step: 1, start: 1, \"m\"), at => { while (at == 2) { } return $\"place {at}\"; })");
+        await open.RunAsync("slider");
+        await open.Page.GetByLabel("Length", new() { Exact = true }).FocusAsync();
+        await open.Page.Keyboard.PressAsync("ArrowRight");
+        await open.Page.Locator(".bar").GetByRole(AriaRole.Button, new() { Name = "Stop" }).ClickAsync();
+        await Expect(open.Outputs("slider")).ToContainTextAsync("interrupted");
+
+        await open.Page.GetByLabel("Length", new() { Exact = true }).FocusAsync();
+        await open.Page.Keyboard.PressAsync("ArrowRight");
+        await Expect(open.Outputs("slider")).ToContainTextAsync("place 3");
     }
 
     [Fact]

@@ -98,8 +98,11 @@ internal static class LivePage
     }
 
     private static string Entry(OutlineEntry entry, bool isHere) =>
-        $"<li{(entry.Number > 0 ? $" value=\"{entry.Number}\"" : "")}><a href=\"{Html.Escape(entry.Link.File)}\"{(isHere ? " aria-current=\"page\"" : "")}>{Html.Escape(entry.Link.Title)}</a> <span class=\"progress\">{Html.Escape(entry.Words)}</span></li>\n";
+        $"<li{(entry.Number > 0 ? $" value=\"{entry.Number}\"" : "")}><a href=\"{Html.Escape(entry.Link.File)}\"{(isHere ? " aria-current=\"page\"" : "")}>{Html.Escape(entry.Link.Title)}</a> {entry.Progress}</li>\n";
 }
 
 /// <summary>A lesson in the outline of the course.</summary>
-internal sealed record OutlineEntry(int Number, PageLink Link, string Words);
+/// <param name="Number">Its number; 0 if it has none.</param>
+/// <param name="Link">Where it is.</param>
+/// <param name="Progress">How far the user has come, as HTML.</param>
+internal sealed record OutlineEntry(int Number, PageLink Link, string Progress);

@@ -26,9 +26,9 @@ internal sealed class LivePages(OpenLessons lessons, CancellationToken stop)
 
     private Task List(HttpContext http)
     {
-        var entries = Readable().Select(notebook => (Link: Link(notebook), Card: LessonCard.Of(notebook), lessons.ProgressOf(notebook).Words)).ToArray();
+        var entries = Readable().Select(notebook => (Link: Link(notebook), Card: LessonCard.Of(notebook), Progress: lessons.ProgressOf(notebook).Html)).ToArray();
         return HtmlAsync(http, IndexPage.Write([.. entries.Select(entry => (entry.Link, entry.Card))],
-            link => $"<p class=\"progress\">{Html.Escape(entries.First(entry => entry.Link == link).Words)}</p>\n",
+            link => $"<p class=\"time\">{entries.First(entry => entry.Link == link).Progress}</p>\n",
             "<link rel=\"stylesheet\" href=\"assets/live.css\">\n"));
     }
 
@@ -38,7 +38,7 @@ internal sealed class LivePages(OpenLessons lessons, CancellationToken stop)
         {
             if (lessons.Open(name) is { } lesson)
             {
-                OutlineEntry[] outline = [.. Readable().Select(notebook => new OutlineEntry(LessonCard.Of(notebook).Number, Link(notebook), lessons.ProgressOf(notebook).Words))];
+                OutlineEntry[] outline = [.. Readable().Select(notebook => new OutlineEntry(LessonCard.Of(notebook).Number, Link(notebook), lessons.ProgressOf(notebook).Html))];
                 return HtmlAsync(http, LivePage.Write(lesson.Notebook, lesson.Views(), outline));
             }
         }
@@ -68,7 +68,7 @@ internal sealed class LivePages(OpenLessons lessons, CancellationToken stop)
             return;
         }
         using var socket = await http.WebSockets.AcceptWebSocketAsync().ConfigureAwait(false);
-        var tab = new Tab(socket);
+        using var tab = new Tab(socket);
         lesson.Join(tab);
         try
         {

@@ -122,7 +122,7 @@ internal sealed class CellRunner(LiveLesson lesson, Func<CancellationToken, Task
         Interlocked.Increment(ref _moving);
         try
         {
-            run = _kernel is { HasEnded: false } kernel ? await kernel.MoveAsync(ask.Live, ask.Places).ConfigureAwait(false) : null;
+            run = _kernel is { HasEnded: false } kernel ? await MoveAsync(kernel, ask).ConfigureAwait(false) : null;
         }
         catch (ObjectDisposedException)
         {
@@ -135,6 +135,23 @@ internal sealed class CellRunner(LiveLesson lesson, Func<CancellationToken, Task
         }
         CellOutput[] gone = [new ErrorOutput("Kernel", "The kernel process that made this has gone. Run the cell again.", null, null, Compiled: true)];
         lesson.Change(() => lesson.Recorder.Moved(ask, run?.Outputs ?? gone, tab.Id));
+    }
+
+    /// <summary>A calculation that takes long shows as work that can be stopped.</summary>
+    private async Task<CellRun> MoveAsync(KernelProcess kernel, MoveAsk ask)
+    {
+        var moving = kernel.MoveAsync(ask.Live, ask.Places);
+        if (await Task.WhenAny(moving, Task.Delay(WatchInterval)).ConfigureAwait(false) == moving || _busy)
+        {
+            return await moving.ConfigureAwait(false);
+        }
+        Tell("busy");
+        var run = await moving.ConfigureAwait(false);
+        if (!_busy && !kernel.HasEnded)
+        {
+            Tell("ready");
+        }
+        return run;
     }
 
     public async ValueTask DisposeAsync()
@@ -266,6 +283,12 @@ internal sealed class CellRunner(LiveLesson lesson, Func<CancellationToken, Task
             if (_kernel is { HasEnded: false } running)
             {
                 return running;
+            }
+            if (Interlocked.Exchange(ref _kernel, null) is { } gone)
+            {
+                MarkOld();
+                lesson.Change(() => lesson.Broadcast(new NoticeSay("The kernel process had ended between two cells. A fresh one is used now: run the cells from the top.")));
+                await gone.DisposeAsync().ConfigureAwait(false);
             }
             Tell("starting");
             _reason = null;

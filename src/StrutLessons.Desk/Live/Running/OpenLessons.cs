@@ -100,11 +100,13 @@ internal sealed class OpenLessons : IAsyncDisposable
 /// <param name="Changed">Cells with the user's own text.</param>
 internal sealed record LessonProgress(int Done, int All, int Changed)
 {
-    /// <summary>In words, for the list.</summary>
-    internal string Words => (Done, Changed) switch
+    /// <summary>In words, for the list, with a class for the style sheet.</summary>
+    internal string Html => $"<span class=\"progress{(Done >= All ? " whole" : "")}\">{Words}</span>";
+
+    private string Words => (Done, Changed) switch
     {
         (0, 0) => "not begun",
-        _ when Done >= All => "all cells run",
+        _ when Done >= All => "✓ all cells run",
         (0, _) => "begun",
         _ => $"{Done} of {All} cells run",
     };

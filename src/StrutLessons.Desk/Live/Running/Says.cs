@@ -1,3 +1,4 @@
+using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using StrutLessons.Kernel.Wire;
@@ -75,7 +76,14 @@ internal sealed record MovedSay(string Cell, string Live, IReadOnlyList<double> 
 internal sealed record NoticeSay(string Words) : Say;
 
 /// <summary>Generated readers and writers.</summary>
-[JsonSourceGenerationOptions(JsonSerializerDefaults.Web, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
 [JsonSerializable(typeof(Ask))]
 [JsonSerializable(typeof(Say))]
-internal sealed partial class LiveJson : JsonSerializerContext;
+internal sealed partial class LiveJson : JsonSerializerContext
+{
+    /// <summary>For the socket. Its text never stands inside a page, so it needs no escaping beyond what JSON asks for.</summary>
+    internal static LiveJson Wire { get; } = new(new JsonSerializerOptions(JsonSerializerDefaults.Web)
+    {
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+    });
+}

@@ -1,11 +1,11 @@
 using System.Net.WebSockets;
+using System.Text;
 using System.Text.Json;
-using System.Threading.Channels;
 
 namespace StrutLessons.Desk.Live.Running;
 
 /// <summary>One browser tab that shows a lesson: the two directions of its socket.</summary>
-internal sealed class Tab(WebSocket socket)
+internal sealed class Tab(WebSocket socket) : IDisposable
 {
     /// <summary>The longest message a page may send, in bytes: far more than a cell, far less than a memory.</summary>
     private const int LongestAsk = 2_000_000;
@@ -13,7 +13,10 @@ internal sealed class Tab(WebSocket socket)
     /// <summary>A tab that reads so slowly is cut off; it connects again and gets the whole state.</summary>
     private const int LongestQueue = 5_000;
 
-    private readonly Channel<Say> _says = Channel.CreateUnbounded<Say>();
+    private readonly Queue<Waiting> _says = [];
+    private readonly SemaphoreSlim _more = new(0);
+    private Waiting? _last;
+    private bool _isOver;
 
     /// <summary>Names the tab among those of a lesson.</summary>
     internal string Id { get; } = Guid.NewGuid().ToString("N")[..12];
@@ -21,10 +24,24 @@ internal sealed class Tab(WebSocket socket)
     /// <summary>Sends something, in order, without waiting.</summary>
     internal void Send(Say say)
     {
-        _says.Writer.TryWrite(say);
-        if (_says.Reader.Count > LongestQueue)
+        lock (_says)
         {
-            socket.Abort();
+            if (_isOver)
+            {
+                return;
+            }
+            // Many short writes to one console piece go out as one.
+            if (say is WriteSay write && _last?.TryAppend(write) == true)
+            {
+                return;
+            }
+            _last = new Waiting(say);
+            _says.Enqueue(_last);
+            if (_says.Count > LongestQueue)
+            {
+                socket.Abort();
+            }
+            _more.Release();
         }
     }
 
@@ -46,15 +63,21 @@ internal sealed class Tab(WebSocket socket)
         {
             // The tab was closed, the machine slept, or the program ends.
         }
-        _says.Writer.TryComplete();
+        lock (_says)
+        {
+            _isOver = true;
+        }
+        _more.Release();
         await sending.ConfigureAwait(false);
     }
+
+    public void Dispose() => _more.Dispose();
 
     private static Ask? Parse(byte[] message)
     {
         try
         {
-            return JsonSerializer.Deserialize(message, LiveJson.Default.Ask);
+            return JsonSerializer.Deserialize(message, LiveJson.Wire.Ask);
         }
         catch (Exception unreadable) when (unreadable is JsonException or NotSupportedException)
         {
@@ -86,13 +109,15 @@ internal sealed class Tab(WebSocket socket)
     {
         try
         {
-            while (await _says.Reader.WaitToReadAsync(cancel).ConfigureAwait(false))
+            while (true)
             {
-                while (_says.Reader.TryRead(out var say))
+                await _more.WaitAsync(cancel).ConfigureAwait(false);
+                if (Next() is not { } say)
                 {
-                    var bytes = JsonSerializer.SerializeToUtf8Bytes(Join(say), LiveJson.Default.Say);
-                    await socket.SendAsync(bytes, WebSocketMessageType.Text, endOfMessage: true, cancel).ConfigureAwait(false);
+                    return;
                 }
+                var bytes = JsonSerializer.SerializeToUtf8Bytes(say, LiveJson.Wire.Say);
+                await socket.SendAsync(bytes, WebSocketMessageType.Text, endOfMessage: true, cancel).ConfigureAwait(false);
             }
         }
         catch (Exception gone) when (gone is WebSocketException or OperationCanceledException or IOException)
@@ -101,18 +126,35 @@ internal sealed class Tab(WebSocket socket)
         }
     }
 
-    /// <summary>Many short writes to one console piece go out as one.</summary>
-    private Say Join(Say say)
+    private Say? Next()
     {
-        if (say is not WriteSay write || !_says.Reader.TryPeek(out var next) || next is not WriteSay second || second.Key != write.Key)
+        lock (_says)
         {
-            return say;
+            if (_isOver || !_says.TryDequeue(out var next))
+            {
+                return null;
+            }
+            _last = _last == next ? null : _last;
+            return next.Say;
         }
-        var text = new System.Text.StringBuilder(write.Text);
-        while (_says.Reader.TryPeek(out next) && next is WriteSay more && more.Key == write.Key && _says.Reader.TryRead(out _))
+    }
+
+    /// <summary>Something that waits to be sent.</summary>
+    private sealed class Waiting(Say say)
+    {
+        private StringBuilder? _text;
+
+        internal Say Say => _text is null ? say : (WriteSay)say with { Text = _text.ToString() };
+
+        internal bool TryAppend(WriteSay more)
         {
-            text.Append(more.Text);
+            if (say is not WriteSay first || first.Key != more.Key)
+            {
+                return false;
+            }
+            _text ??= new StringBuilder(first.Text);
+            _text.Append(more.Text);
+            return true;
         }
-        return write with { Text = text.ToString() };
     }
 }
