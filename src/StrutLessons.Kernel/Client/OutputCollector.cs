@@ -1,3 +1,4 @@
+using System.Text;
 using StrutLessons.Kernel.Wire;
 
 namespace StrutLessons.Kernel.Client;
@@ -15,6 +16,8 @@ internal sealed class OutputCollector
     internal static readonly string CutOff = $"\n… the rest is left out: more than {TextLimit:N0} characters.\n";
 
     private readonly List<CellOutput> _outputs = [];
+    private readonly StringBuilder _text = new();
+    private string? _stream;
     private int _characters;
 
     internal IReadOnlyList<CellOutput> Outputs
@@ -23,6 +26,7 @@ internal sealed class OutputCollector
         {
             lock (_outputs)
             {
+                CloseText();
                 return [.. _outputs];
             }
         }
@@ -41,6 +45,7 @@ internal sealed class OutputCollector
                     Replace(update);
                     return true;
                 default:
+                    CloseText();
                     _outputs.Add(output);
                     return true;
             }
@@ -55,15 +60,32 @@ internal sealed class OutputCollector
         }
         _characters += stream.Text.Length;
         var text = _characters > TextLimit ? stream.Text + CutOff : stream.Text;
-        if (_outputs is [.., StreamOutput last] && last.Name == stream.Name)
+        if (_stream != stream.Name)
         {
-            _outputs[^1] = last with { Text = last.Text + text };
+            CloseText();
+            _stream = stream.Name;
+        }
+        _text.Append(text);
+        return true;
+    }
+
+    /// <summary>The text gathered so far becomes an output; later text of the same stream is joined to it again.</summary>
+    private void CloseText()
+    {
+        if (_stream is null)
+        {
+            return;
+        }
+        if (_outputs is [.., StreamOutput last] && last.Name == _stream)
+        {
+            _outputs[^1] = last with { Text = last.Text + _text };
         }
         else
         {
-            _outputs.Add(stream with { Text = text });
+            _outputs.Add(new StreamOutput(_stream, _text.ToString()));
         }
-        return true;
+        _stream = null;
+        _text.Clear();
     }
 
     private void Replace(ShownOutput update)
