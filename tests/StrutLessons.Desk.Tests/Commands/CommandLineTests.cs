@@ -10,6 +10,7 @@ public sealed class CommandLineTests
     [InlineData("--help")]
     [InlineData("run --help")]
     [InlineData("site --help")]
+    [InlineData("open --help")]
     public async Task Every_verb_answers_help_with_an_example(string arguments)
     {
         var (code, output, _) = await CallAsync(arguments.Split(' '));
@@ -22,6 +23,7 @@ public sealed class CommandLineTests
     [Theory]
     [InlineData("rnu", "run")]
     [InlineData("sites", "site")]
+    [InlineData("opne", "open")]
     public async Task An_unknown_word_gets_the_nearest_verb(string word, string verb)
     {
         var (code, output, error) = await CallAsync(word);

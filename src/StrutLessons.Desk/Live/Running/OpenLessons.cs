@@ -41,7 +41,17 @@ internal sealed class OpenLessons : IAsyncDisposable
 
     /// <summary>A lesson as it is shipped; null if the course has none of this name.</summary>
     /// <exception cref="NotebookException">The file cannot be read.</exception>
-    internal NotebookFile? Shipped(string name) => _files.TryGetValue(name, out var file) ? NotebookFile.Read(file) : null;
+    internal NotebookFile? Shipped(string name) => _files.TryGetValue(name, out var file) ? WithIds(NotebookFile.Read(file)) : null;
+
+    /// <summary>Ids came with nbformat 4.5; cells of an older notebook, or twins, are named by their place.</summary>
+    internal static NotebookFile WithIds(NotebookFile notebook)
+    {
+        var seen = new HashSet<string>();
+        return notebook with
+        {
+            Cells = [.. notebook.Cells.Select((cell, i) => cell.Id.Length > 0 && seen.Add(cell.Id) ? cell : cell with { Id = $"place-{i + 1}" })],
+        };
+    }
 
     /// <summary>How far the user has come in a lesson.</summary>
     internal LessonProgress ProgressOf(NotebookFile shipped)
