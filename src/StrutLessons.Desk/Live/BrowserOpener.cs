@@ -18,7 +18,7 @@ internal static class BrowserOpener
                 : HasScreen() ? Quiet("xdg-open", address)
                 : null;
             using var process = start is null ? null : Process.Start(start);
-            // A helper that fails says so at once.
+            // A program that fails says so at once.
             return start is not null && (process is null || !process.WaitForExit(1500) || process.ExitCode == 0);
         }
         catch (Exception missing) when (missing is Win32Exception or InvalidOperationException or PlatformNotSupportedException)
