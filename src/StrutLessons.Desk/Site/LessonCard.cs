@@ -8,8 +8,12 @@ namespace StrutLessons.Desk.Site;
 /// <param name="Title">The lesson's title.</param>
 /// <param name="Abilities">What the reader will be able to do.</param>
 /// <param name="Time">How long it takes, in words; empty if the lesson does not say.</param>
-public sealed partial record LessonCard(int Number, string Title, IReadOnlyList<string> Abilities, string Time)
+/// <param name="ForInstructors">True for a notebook in the folder of the instructors.</param>
+public sealed partial record LessonCard(int Number, string Title, IReadOnlyList<string> Abilities, string Time, bool ForInstructors)
 {
+    /// <summary>Its place in the course, in words; empty if it has none.</summary>
+    public string Place => Number > 0 ? $"{(ForInstructors ? "Study" : "Lesson")} {Number}" : "";
+
     /// <summary>Reads the card of a lesson.</summary>
     public static LessonCard Of(NotebookFile notebook)
     {
@@ -25,7 +29,8 @@ public sealed partial record LessonCard(int Number, string Title, IReadOnlyList<
         ];
         var time = lines.Select(line => TimeLine().Match(line)).FirstOrDefault(match => match.Success)?.Groups[1].Value.Trim() ?? "";
         var number = int.TryParse(notebook.Name.Split('-')[0], out var given) ? given : 0;
-        return new LessonCard(number, notebook.Title, abilities, time);
+        var folder = Path.GetFileName(Path.GetDirectoryName(Path.GetFullPath(notebook.Path)));
+        return new LessonCard(number, notebook.Title, abilities, time, folder == "instructors");
     }
 
     [GeneratedRegex(@"\byou (can|will be able to)\b|\bable to\b", RegexOptions.IgnoreCase)]

@@ -37,7 +37,7 @@ internal sealed class LessonPage
         return frame.Wrap($"""
             <div class="page lesson">
             {Contents(_prose)}<main id="main" tabindex="-1">
-            <p class="place">{(card.Number > 0 ? $"Lesson {card.Number}" : "")}</p>
+            <p class="place">{card.Place}</p>
             {_content}</main>
             </div>
             {Turn(previous, next)}

@@ -48,7 +48,7 @@ internal static class LivePage
             <p class="notice" role="alert" hidden></p>
             <div class="page lesson">
             {LessonPage.Contents(prose)}<main id="main" tabindex="-1" data-lesson="{Html.Escape(notebook.Name)}">
-            <p class="place">{(card.Number > 0 ? $"Lesson {card.Number}" : "")}</p>
+            <p class="place">{card.Place}</p>
             <noscript><p class="aside">This page needs scripts to run cells. Without them it can be read.</p></noscript>
             {content}</main>
             </div>
