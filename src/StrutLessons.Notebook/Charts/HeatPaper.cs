@@ -34,7 +34,7 @@ internal static class HeatPaper
             string text = Figures.Text(mean, 3);
             if (Label.Read(text).Width(12) < width - 4)
             {
-                marks.Add(new Words(text, new Paper(x0 + width / 2, y1 - height / 2 + 4.5), Anchor.Middle, 12, shade > 0.5 ? Ink.Sheet : Ink.Text));
+                marks.Add(new Words(text, new Paper(x0 + width / 2, y1 - height / 2 + 4.5), Anchor.Middle, 12, shade > 0.64 ? Ink.Sheet : Ink.Text));
             }
         }
 

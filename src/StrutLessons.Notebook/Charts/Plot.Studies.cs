@@ -37,7 +37,7 @@ public static partial class Plot
     public static Chart Lines(StudyTable table, string x, string y, string? by = null)
     {
         ArgumentNullException.ThrowIfNull(table);
-        return Grouped(table, by).Aggregate(Begin(table, x, y, Title(table.Column(y))), (chart, group) =>
+        return Grouped(table, by).Aggregate(Begin(table, x, y, $"{Title(table.Column(y))} along the {table.Column(x).Name}"), (chart, group) =>
         {
             StudyClass[] along = StudyClass.Along(table, x, y, group.Rows, Classes);
             return along.Length == 0 ? chart : chart.LineAndPoints(group.Name, along.Select(c => c.X), along.Select(c => c.Mean));
@@ -55,8 +55,8 @@ public static partial class Plot
         StudyClass[] along = StudyClass.Along(table, x, y, [.. Enumerable.Range(0, table.RowCount)], Classes);
         double[] at = [.. along.Select(c => c.X)];
         return Begin(table, x, y, $"Spread of the {table.Column(y).Name}")
-            .Between("all cases", at, along.Select(c => c.Share(0)), along.Select(c => c.Share(1)))
-            .Between("nine of ten cases", at, along.Select(c => c.Share(0.05)), along.Select(c => c.Share(0.95)))
+            .Between("all cases (pale)", at, along.Select(c => c.Share(0)), along.Select(c => c.Share(1)))
+            .Between("nine of ten cases (darker)", at, along.Select(c => c.Share(0.05)), along.Select(c => c.Share(0.95)))
             .Line("median", at, along.Select(c => c.Share(0.5)));
     }
 

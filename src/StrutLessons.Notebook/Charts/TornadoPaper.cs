@@ -39,10 +39,7 @@ internal static class TornadoPaper
                 marks.Add(Stroke.Area([new(middle, y - half), new(end, y - half), new(end, y + half), new(middle, y + half)], Ink.Compression, Ink.Text, 0.8, opacity));
             }
 
-            // Both ends on one side: the words of the nearer end go to the other side of the line.
-            (double At, string Words) low = (Place(Math.Min(s.AtLow, s.AtHigh)), s.AtLow <= s.AtHigh ? s.Low : s.High), high = (Place(Math.Max(s.AtLow, s.AtHigh)), s.AtLow <= s.AtHigh ? s.High : s.Low);
-            marks.Add(new Words(low.Words, new Paper(Math.Min(low.At, middle) - 6, y + 4.5), Anchor.End, 12, Halo: true));
-            marks.Add(new Words(high.Words, new Paper(Math.Max(high.At, middle) + 6, y + 4.5), Anchor.Start, 12, Halo: true));
+            marks.AddRange(EndWords(s, y, Place, result.Base, together));
         }
 
         double at = Place(result.Base);
@@ -51,5 +48,25 @@ internal static class TornadoPaper
         marks.Add(new Words(axis.Title, new Paper((left + Right) / 2, bottom + 42), Anchor.Middle, 13));
         string described = string.Join("; ", result.Swings.Select(s => $"{s.Variable.Name} from {s.Low} to {s.High}: {Figures.Text(s.AtLow)} to {Figures.Text(s.AtHigh)}"));
         return new Drawing(Picture.Empty(720, bottom + 56).With(marks), $"Tornado of the {result.Quantity.Name}", $"{Label.Plain(axis.Title)} about {Figures.Text(result.Base)}, one factor at a time, largest swing first. {described}. Pale bars: first value; full bars: last value.");
+    }
+
+    /// <summary>The factor's values at the ends of its bars; where both lie on one side of the line, the inner one is named behind the outer one.</summary>
+    private static IEnumerable<Words> EndWords(FactorSwing s, double y, Func<double, double> place, double middle, bool together)
+    {
+        (double Value, string Words) low = (s.AtLow, s.Low), high = (s.AtHigh, s.High);
+        (low, high) = low.Value <= high.Value ? (low, high) : (high, low);
+        if (together && low.Value < middle)
+        {
+            yield return new Words($"{low.Words} (inner bar {high.Words})", new Paper(place(middle) + 6, y + 4.5), Anchor.Start, 12, Halo: true);
+        }
+        else if (together)
+        {
+            yield return new Words($"{high.Words} (inner bar {low.Words})", new Paper(place(middle) - 6, y + 4.5), Anchor.End, 12, Halo: true);
+        }
+        else
+        {
+            yield return new Words(low.Words, new Paper(Math.Min(place(low.Value), place(middle)) - 6, y + 4.5), Anchor.End, 12, Halo: true);
+            yield return new Words(high.Words, new Paper(Math.Max(place(high.Value), place(middle)) + 6, y + 4.5), Anchor.Start, 12, Halo: true);
+        }
     }
 }
