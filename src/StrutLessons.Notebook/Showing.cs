@@ -1,7 +1,9 @@
+using StrutLessons.Calibration;
 using StrutLessons.Capacity;
 using StrutLessons.Eccentricity;
 using StrutLessons.Joints;
 using StrutLessons.Member;
+using StrutLessons.Nonlinear;
 using StrutLessons.Notebook.Charts;
 using StrutLessons.Notebook.Drawings;
 using StrutLessons.Notebook.Tables;
@@ -43,6 +45,13 @@ public static class Showing
         StandardCurves curves => Plot.Curves(curves),
         StudyTable table => StudyRows.First(table),
         OneAtATime swings => Plot.Tornado(swings),
+        LoadPath path => Plot.LoadDisplacement(path),
+        RollCapacity roll => RollTables.Capacities(roll),
+        RatioGrid grid => Plot.Ratios(grid),
+        RatioStatistics ratios => CalibrationTables.Of(ratios),
+        RatioSensitivity sensitivity => Plot.Influences(sensitivity),
+        CorrectionFunction correction => Plot.Correction(correction),
+        BowChoice choice => Plot.Bows(choice),
         IWorked worked => Steps.Of(worked),
         Plotly.NET.GenericChart chart => new ForeignChart(chart),
         _ => null,

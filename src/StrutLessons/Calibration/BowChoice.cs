@@ -17,7 +17,7 @@ public sealed record BowCandidate(double Divisor, RatioStatistics Ratios, bool I
 /// Choice of the elastic models' bow from borderline supports: every strut once hinged and once rigid. Of the amplitudes that keep a stated share of the
 /// ratios on the safe side, the one with the least scatter about 1 is chosen. Immutable.
 /// </summary>
-public sealed record BowChoice
+public sealed partial record BowChoice
 {
     private BowChoice(RatioGrid grid, ElasticModel model, double share, BowCandidate[] candidates)
     {

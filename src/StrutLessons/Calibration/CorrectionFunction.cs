@@ -30,11 +30,11 @@ public enum CorrectionVariable
 /// stays on the safe side of the reference for a stated share of the cases. Immutable.
 /// A teaching aid: it is not a design check; local codes and licensed practice decide.
 /// </summary>
-public sealed record CorrectionFunction
+public sealed partial record CorrectionFunction
 {
-    private CorrectionFunction(ElasticModel model, CorrectionForm form, CorrectionVariable variable, double share, double? cap, double[] x, double[] ratio)
+    private CorrectionFunction(RatioGrid grid, ElasticModel model, CorrectionForm form, CorrectionVariable variable, double share, double? cap, double[] x, double[] ratio)
     {
-        (Model, Form, Variable, RequiredShare, Cap) = (model, form, variable, share, cap);
+        (Grid, Model, Form, Variable, RequiredShare, Cap) = (grid, model, form, variable, share, cap);
         (From, To) = (x.Min(), x.Max());
         double[] coefficients = form == CorrectionForm.Constant ? [ratio.Average()] : Fit.Polynomial(x, ratio, (int)form);
         Coefficients = coefficients;
@@ -54,6 +54,9 @@ public sealed record CorrectionFunction
         Explained = spread == 0 ? 0 : 1 - left / spread;
         Corrected = RatioStatistics.Of([.. ratio.Zip(x, (r, v) => r / At(v))]);
     }
+
+    /// <summary>The grid it was fitted to.</summary>
+    public RatioGrid Grid { get; }
 
     /// <summary>The corrected model.</summary>
     public ElasticModel Model { get; }
@@ -91,13 +94,26 @@ public sealed record CorrectionFunction
     /// <summary>Reference over (model times factor): what is left after the correction.</summary>
     public RatioStatistics Corrected { get; }
 
+    /// <summary>The variable of one case.</summary>
+    /// <param name="c">A case of any grid.</param>
+    public double ValueOf(RatioCase c)
+    {
+        ArgumentNullException.ThrowIfNull(c);
+        return ValueOf(Variable, Model, c);
+    }
+
+    /// <summary>The fit before it is lowered and capped: the middle of the ratios.</summary>
+    /// <param name="x">Value of the variable.</param>
+    /// <exception cref="InputException">Outside the grid: nothing is known there.</exception>
+    public double FitAt(double x) => Polynomial.Evaluate(Guard.Within(x, From, To, "variable of the correction", "",
+        "The function holds inside its grid alone; calibrate on a wider grid."), [.. Coefficients]);
+
     /// <summary>The factor.</summary>
     /// <param name="x">Value of the variable.</param>
     /// <exception cref="InputException">Outside the grid: nothing is known there.</exception>
     public double At(double x)
     {
-        double value = Lowering * Polynomial.Evaluate(Guard.Within(x, From, To, "variable of the correction", "",
-            "The function holds inside its grid alone; calibrate on a wider grid."), [.. Coefficients]);
+        double value = Lowering * FitAt(x);
         return Cap is double cap ? Math.Min(cap, value) : value;
     }
 
@@ -128,12 +144,15 @@ public sealed record CorrectionFunction
         }
 
         double[] ratio = [.. grid.Cases.Select(c => c.Ratio(model))];
-        double[] x = [.. grid.Cases.Select(c => variable == CorrectionVariable.LoadRatio ? c.LoadRatio(model) : c.Slenderness)];
+        double[] x = [.. grid.Cases.Select(c => ValueOf(variable, model, c))];
         if (x.Distinct().Count() <= (int)form)
         {
             throw Guard.Fail(x.Distinct().Count(), "different values of the variable", "", $"more than {(int)form}", "Vary it in the grid, or choose a simpler form.");
         }
 
-        return new(model, form, variable, safeShare, cap, x, ratio);
+        return new(grid, model, form, variable, safeShare, cap, x, ratio);
     }
+
+    private static double ValueOf(CorrectionVariable variable, ElasticModel model, RatioCase c) =>
+        variable == CorrectionVariable.LoadRatio ? c.LoadRatio(model) : c.Slenderness;
 }

@@ -23,6 +23,20 @@ public sealed record RatioGrid
     public IReadOnlyList<RatioFailure> Failures { get; }
 
     /// <summary>
+    /// Cases whose reference meets a branch before its peak (see <see cref="RatioCase.StableToPeak"/>): their ratios may be too high. They stay in
+    /// the statistics; <see cref="Where"/> leaves them out.
+    /// </summary>
+    public IReadOnlyList<RatioCase> Branching => [.. Cases.Where(c => !c.StableToPeak)];
+
+    /// <summary>The same grid with fewer cases, for a closer look; nothing is calculated again.</summary>
+    /// <param name="keep">Which cases stay.</param>
+    public RatioGrid Where(Func<RatioCase, bool> keep)
+    {
+        ArgumentNullException.ThrowIfNull(keep);
+        return new(Settings, [.. Cases.Where(keep)], [.. Failures]);
+    }
+
+    /// <summary>
     /// Minimum, fractiles, median and scatter of the ratios. Cases whose reference meets a branch before its peak are in it
     /// (see <see cref="RatioCase.StableToPeak"/>).
     /// </summary>

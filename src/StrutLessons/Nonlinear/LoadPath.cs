@@ -10,7 +10,7 @@ namespace StrutLessons.Nonlinear;
 /// <param name="Points">States of equilibrium in order, from no load on; the peak is among them.</param>
 /// <param name="PeakIndex">Place of the peak among the points; −1 if no peak was found.</param>
 /// <param name="Iterations">Factorised tangents, a measure of the work.</param>
-public sealed record LoadPath(
+public sealed partial record LoadPath(
     ReferenceStrut Strut, RodMesh Mesh, PathSettings Settings, StopReason Reason, IReadOnlyList<PathPoint> Points, int PeakIndex, int Iterations)
 {
     /// <summary>The state at the first maximum of the load; null if the run ended before one.</summary>

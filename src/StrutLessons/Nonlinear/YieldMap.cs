@@ -22,4 +22,19 @@ public sealed record YieldMap(
         }
         return yielded / all;
     }
+
+    /// <summary>Shares of the section that have yielded in compression and in tension at one station.</summary>
+    /// <param name="station">Index into <see cref="Stations"/>.</param>
+    /// <exception cref="InputException">No such station.</exception>
+    public (double Compression, double Tension) Shares(int station)
+    {
+        IReadOnlyList<double> strains = PlasticStrains[Guard.Within(station, 0, Stations.Count - 1, "station", "Count from 0.")];
+        double all = FibreAreas.Sum(), compression = 0, tension = 0;
+        for (int i = 0; i < strains.Count; i++)
+        {
+            (compression, tension) = strains[i] < 0 ? (compression + FibreAreas[i], tension) : strains[i] > 0 ? (compression, tension + FibreAreas[i]) : (compression, tension);
+        }
+
+        return (compression / all, tension / all);
+    }
 }
