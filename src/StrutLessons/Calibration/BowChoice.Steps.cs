@@ -24,5 +24,5 @@ public sealed partial record BowChoice : IWorked
 
     // Mean and deviation of the ratios give the same sum: (1/n) Σ (r − 1)² = (m − 1)² + s² (n − 1)/n.
     private static string Sum(BowCandidate c) =>
-        $@"\sqrt{{({Tex.Number(c.Ratios.Mean)} - 1)^2 + ({Tex.Number(c.Ratios.StandardDeviation)})^2 \cdot \frac{{{c.Ratios.Count} - 1}}{{{c.Ratios.Count}}}}}";
+        $@"\sqrt{{({Tex.Number(c.Ratios.Mean - 1)})^2 + ({Tex.Number(c.Ratios.StandardDeviation)})^2 \cdot \frac{{{c.Ratios.Count} - 1}}{{{c.Ratios.Count}}}}}";
 }

@@ -15,7 +15,9 @@ public class DispatchTests
     {
         { "section", "image/svg+xml" }, { "angle", "image/svg+xml" }, { "load point", "image/svg+xml" }, { "gusset", "image/svg+xml" },
         { "solution", "image/svg+xml" }, { "joint", "application/vnd.plotly.v1+json" }, { "capacity", "application/vnd.plotly.v1+json" },
-        { "curve", "application/vnd.plotly.v1+json" }, { "standards", "application/vnd.plotly.v1+json" }, { "standard curves", "application/vnd.plotly.v1+json" }, { "explained", "text/html" }, { "plotly", "application/vnd.plotly.v1+json" },
+        { "curve", "application/vnd.plotly.v1+json" }, { "standards", "application/vnd.plotly.v1+json" }, { "standard curves", "application/vnd.plotly.v1+json" }, { "explained", "text/html" },
+        { "load path", "application/vnd.plotly.v1+json" }, { "roll", "text/html" }, { "ratio grid", "application/vnd.plotly.v1+json" }, { "ratios", "text/html" },
+        { "sensitivity", "application/vnd.plotly.v1+json" }, { "correction", "application/vnd.plotly.v1+json" }, { "bows", "application/vnd.plotly.v1+json" }, { "plotly", "application/vnd.plotly.v1+json" },
     };
 
     [Theory]
@@ -34,6 +36,13 @@ public class DispatchTests
             "curve" => CapacityCurve.Of(GalleryStrut.Strut, count: 5),
             "standards" => StandardComparison.Of(GalleryStrut.Strut),
             "standard curves" => StandardCurves.Of(GalleryStrut.Strut, count: 5),
+            "load path" => CalibrationStruts.Path,
+            "roll" => CalibrationStruts.Roll,
+            "ratio grid" => CalibrationStruts.Grid,
+            "ratios" => CalibrationStruts.Correction.Fitted,
+            "sensitivity" => Calibration.RatioSensitivity.Of(CalibrationStruts.Grid, Calibration.ElasticModel.Plane),
+            "correction" => CalibrationStruts.Correction,
+            "bows" => CalibrationStruts.Bows,
             "plotly" => Notebook.Charts.Plot.MomentsAlong(GalleryStrut.Solution).ToPlotly(),
             _ => new Explained(),
         };

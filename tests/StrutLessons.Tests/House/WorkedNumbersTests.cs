@@ -4,6 +4,7 @@ using StrutLessons.Eccentricity;
 using StrutLessons.Joints;
 using StrutLessons.Materials;
 using StrutLessons.Member;
+using StrutLessons.Nonlinear;
 using StrutLessons.Plates;
 using StrutLessons.Sections;
 using StrutLessons.Standards;
@@ -17,6 +18,8 @@ namespace StrutLessons.Tests.House;
 /// </summary>
 public class WorkedNumbersTests
 {
+    private static readonly Lazy<RatioGrid> Lengths = new(() => RatioGrid.Run([.. Enumerable.Range(0, 9).Select(i => Diagonal.WithLength(900 + 300 * i))]));
+
     private static readonly Dictionary<string, Func<IWorked>> Results = new()
     {
         ["equal angle"] = () => AngleCatalogue.Find("L 80x80x8").Connected(),
@@ -53,6 +56,13 @@ public class WorkedNumbersTests
         ["capacity"] = () => StrutCapacity.Of(Diagonal),
         ["Annex D, few tests"] = () => AnnexD(AnnexDSettings.Default),
         ["Annex D, product form, part of many tests"] = () => AnnexD(new AnnexDSettings { Form = VariationForm.Product, CountForFractiles = 120, MeanOverNominal = 1.2 }),
+        ["load path"] = () => ReferenceAnalysis.Follow(ReferenceStrut.Of(Diagonal, Diagonal.Bows[0]), RodMesh.Fast),
+        ["load path cut short"] = () => ReferenceAnalysis.Follow(ReferenceStrut.Of(Diagonal, Diagonal.Bows[0]), RodMesh.Fast, PathSettings.Default with { MostSteps = 2 }),
+        ["capacity with roll"] = () => RollAnalysis.Capacity(ReferenceStrut.Of(Diagonal, Diagonal.Bows[0], 0)),
+        ["constant correction"] = () => CorrectionFunction.Of(Lengths.Value, ElasticModel.Plane, CorrectionForm.Constant, CorrectionVariable.LoadRatio),
+        ["linear correction"] = () => CorrectionFunction.Of(Lengths.Value, ElasticModel.WithRoll, CorrectionForm.Linear, CorrectionVariable.LoadRatio),
+        ["quadratic correction, capped"] = () => CorrectionFunction.Of(Lengths.Value, ElasticModel.WithRoll, CorrectionForm.Quadratic, CorrectionVariable.Slenderness, 0.8, 1.05),
+        ["choice of the bow"] = () => BowChoice.Of(RatioGrid.Run(BowChoice.Borderline([Diagonal])), ElasticModel.WithRoll, [200, 300, 1000]),
         ["EN, concentric"] = () => En1993.ConcentricStrut(Standard(2150)),
         ["EN, stocky"] = () => En1993.ConcentricStrut(Standard(200)),
         ["EN, BB.1.2"] = () => En1993.WebMemberStrut(Standard(2150)),

@@ -1,0 +1,28 @@
+using StrutLessons.Calibration;
+using StrutLessons.Member;
+using StrutLessons.Nonlinear;
+
+namespace StrutLessons.Notebook.Tests.Shown;
+
+/// <summary>Results of the reference analysis and of a small calibration, for everything that shows them.</summary>
+internal static class CalibrationStruts
+{
+    private static readonly Lazy<LoadPath> _path = new(() => ReferenceAnalysis.Follow(
+        ReferenceStrut.Of(GalleryStrut.Strut, Bow.AlongU(GalleryStrut.Section, 2.15)), RodMesh.Fast, PathSettings.Default with { KeepYielding = true }));
+
+    private static readonly Lazy<RatioGrid> _grid = new(() => RatioGrid.Run(
+        [.. from length in new[] { 600.0, 1500, 2600 } from spring in new[] { 0.0, 4e7, double.PositiveInfinity }
+            select GalleryStrut.Strut.WithLength(length + 61).WithSprings(new EndSpring(spring, 4e7))]));
+
+    /// <summary>The gallery's diagonal up to its peak and behind, with yielding at every state.</summary>
+    internal static LoadPath Path => _path.Value;
+
+    /// <summary>Nine struts; the short ones with a spring in the plane meet a branch before their peak.</summary>
+    internal static RatioGrid Grid => _grid.Value;
+
+    internal static CorrectionFunction Correction => CorrectionFunction.Of(Grid, ElasticModel.WithRoll, CorrectionForm.Linear, CorrectionVariable.LoadRatio, 0.8, 1.3);
+
+    internal static BowChoice Bows => BowChoice.Of(RatioGrid.Run(BowChoice.Borderline([GalleryStrut.Strut])), ElasticModel.Plane, [200, 300, 500]);
+
+    internal static RollCapacity Roll => RollAnalysis.Capacity(ReferenceStrut.Of(GalleryStrut.Strut, GalleryStrut.Strut.Bows[0], 0));
+}
