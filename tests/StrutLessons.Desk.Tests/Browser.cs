@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using Microsoft.Playwright;
 
 namespace StrutLessons.Desk.Tests;
@@ -13,7 +12,9 @@ internal static class Browser
 
     internal static async Task<(IPlaywright Driver, IBrowser Browser)> StartAsync()
     {
-        var program = Find() ?? await InstallAsync();
+        // Other browsers of the family do as well; the message about a missing one names the free one.
+        await DebianPackages.EnsureAsync(() => Find() is not null, "chromium", "fonts-dejavu-core");
+        var program = Find()!;
         var driver = await Playwright.CreateAsync();
         var browser = await driver.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
         {
@@ -31,23 +32,5 @@ internal static class Browser
                 .SelectMany(folder => new[] { Path.Combine(folder, "Google", "Chrome", "Application"), Path.Combine(folder, "Microsoft", "Edge", "Application") }))
             .Append("/Applications/Chromium.app/Contents/MacOS").Append("/Applications/Google Chrome.app/Contents/MacOS");
         return folders.SelectMany(folder => Names.Append("Chromium").Append("Google Chrome").Select(name => Path.Combine(folder, name))).FirstOrDefault(File.Exists);
-    }
-
-    private static async Task<string> InstallAsync()
-    {
-        if (File.Exists("/etc/debian_version") && Environment.UserName == "root")
-        {
-            await RunAsync("apt-get", "update -qq");
-            await RunAsync("apt-get", "install -y -qq --no-install-recommends chromium fonts-dejavu-core");
-        }
-        return Find() ?? throw new InvalidOperationException(
-            "These tests need a browser. Install Chromium (on Debian and Ubuntu: sudo apt-get install chromium) or Chrome, so that it is found on the PATH, and run them again.");
-    }
-
-    private static async Task RunAsync(string program, string arguments)
-    {
-        using var process = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true, Environment = { ["DEBIAN_FRONTEND"] = "noninteractive" } })!;
-        await process.StandardOutput.ReadToEndAsync();
-        await process.WaitForExitAsync();
     }
 }

@@ -46,6 +46,7 @@ public static class CommandLine
         root.Subcommands.Add(PlotCommand.Build());
         root.Subcommands.Add(MeasureCommand.Build());
         root.Subcommands.Add(JupyterCommand.Build());
+        root.Subcommands.Add(ReadyCommand.Build());
         HelpWithExamples.AddTo(root);
         return root;
     }

@@ -18,6 +18,7 @@ internal sealed class HelpWithExamples(HelpAction usual) : SynchronousCommandLin
         ["measure"] = ["measure", "measure --struts 1000 100000 --threads 1"],
         ["run"] = ["run", "run notebooks/01-the-angle-and-its-axes.ipynb --times", "run my-lessons --limit 30"],
         ["jupyter"] = ["jupyter", "jupyter --remove"],
+        ["ready"] = ["ready"],
     };
 
     /// <summary>Replaces the help action of the command line.</summary>

@@ -1,3 +1,4 @@
+using System.Runtime.ExceptionServices;
 using Microsoft.DotNet.Interactive;
 using Microsoft.DotNet.Interactive.Commands;
 
@@ -47,16 +48,33 @@ internal sealed class Interruption
     /// <exception cref="ThreadInterruptedException">It was stopped while it slept.</exception>
     internal void Run(Action code)
     {
-        _thread = Thread.CurrentThread;
+        Exception? failure = null;
+        // A thread on which code was stopped once does not let itself be stopped a second time (.NET 10): each run has its own.
+        var thread = new Thread(() => failure = Stoppable(code)) { IsBackground = true, Name = "cell" };
+        _thread = thread;
+        thread.Start();
+        thread.Join();
+        _thread = null;
+        if (failure is not null)
+        {
+            ExceptionDispatchInfo.Throw(failure);
+        }
+    }
+
+    private Exception? Stoppable(Action code)
+    {
         try
         {
 #pragma warning disable SYSLIB0046 // Made for hosts of scripts: there is no other way to stop code that does not co-operate.
             System.Runtime.ControlledExecution.Run(code, _asked.Token);
 #pragma warning restore SYSLIB0046
+            return null;
         }
-        finally
+#pragma warning disable CA1031 // Handed on to the thread that waits.
+        catch (Exception failure)
+#pragma warning restore CA1031
         {
-            _thread = null;
+            return failure;
         }
     }
 

@@ -11,6 +11,9 @@ public sealed class CommandLineTests
     [InlineData("run --help")]
     [InlineData("site --help")]
     [InlineData("open --help")]
+    [InlineData("measure --help")]
+    [InlineData("jupyter --help")]
+    [InlineData("ready --help")]
     public async Task Every_verb_answers_help_with_an_example(string arguments)
     {
         var (code, output, _) = await CallAsync(arguments.Split(' '));
@@ -24,6 +27,8 @@ public sealed class CommandLineTests
     [InlineData("rnu", "run")]
     [InlineData("sites", "site")]
     [InlineData("opne", "open")]
+    [InlineData("jupiter", "jupyter")]
+    [InlineData("redy", "ready")]
     public async Task An_unknown_word_gets_the_nearest_verb(string word, string verb)
     {
         var (code, output, error) = await CallAsync(word);
