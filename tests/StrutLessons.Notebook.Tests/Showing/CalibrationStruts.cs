@@ -11,8 +11,8 @@ internal static class CalibrationStruts
         ReferenceStrut.Of(GalleryStrut.Strut, Bow.AlongU(GalleryStrut.Section, 2.15)), RodMesh.Fast, PathSettings.Default with { KeepYielding = true }));
 
     private static readonly Lazy<RatioGrid> _grid = new(() => RatioGrid.Run(
-        [.. from length in new[] { 600.0, 1500, 2600 } from spring in new[] { 0.0, 4e7, double.PositiveInfinity }
-            select GalleryStrut.Strut.WithLength(length + 61).WithSprings(new EndSpring(spring, 4e7))]));
+        [.. from length in new[] { 500.0, 1500, 2600 } from spring in new[] { 0.0, 1e8, double.PositiveInfinity }
+            select GalleryStrut.Strut.WithLength(length + 61).WithSprings(new EndSpring(spring, 1e8))]));
 
     /// <summary>The gallery's diagonal up to its peak and behind, with yielding at every state.</summary>
     internal static LoadPath Path => _path.Value;
