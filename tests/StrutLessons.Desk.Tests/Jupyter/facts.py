@@ -10,6 +10,8 @@ from jupyter_client.manager import start_new_kernel
 from jupyter_client.session import Session
 
 PATIENCE = 60
+# A shell starts programs in the background with this signal ignored, and a kernel would inherit that.
+signal.signal(signal.SIGINT, signal.default_int_handler)
 manager, client = start_new_kernel(kernel_name="strut-lessons", startup_timeout=PATIENCE)
 facts = {}
 everything = []
