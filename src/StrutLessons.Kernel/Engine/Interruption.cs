@@ -15,6 +15,12 @@ internal sealed class Interruption
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(10);
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(50);
 
+    /// <summary>
+    /// So many looks in a row must find the thread waiting before it is woken: one that has been stopped and is on its way out
+    /// waits for a lock now and then, and must not be disturbed there.
+    /// </summary>
+    private const int LooksBeforeWaking = 5;
+
     private readonly CancellationTokenSource _asked = new();
     private volatile Thread? _thread;
 
@@ -80,12 +86,15 @@ internal sealed class Interruption
 
     private async Task WakeAsync()
     {
+        var asleep = 0;
         for (var waited = TimeSpan.Zero; waited < Patience && _thread is { } thread; waited += Pause)
         {
             await Task.Delay(Pause).ConfigureAwait(false);
-            if (_thread == thread && thread.ThreadState.HasFlag(ThreadState.WaitSleepJoin))
+            asleep = _thread == thread && thread.ThreadState.HasFlag(ThreadState.WaitSleepJoin) ? asleep + 1 : 0;
+            if (asleep >= LooksBeforeWaking)
             {
                 thread.Interrupt();
+                asleep = 0;
             }
         }
     }
