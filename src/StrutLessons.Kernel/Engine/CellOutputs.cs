@@ -16,41 +16,38 @@ internal sealed class CellOutputs(LiveViews views, Action<CellOutput> emit) : IO
 
     public void OnNext(KernelEvent value)
     {
-        lock (_one)
+        switch (value)
         {
-            switch (value)
-            {
-                case StandardOutputValueProduced text:
-                    emit(new StreamOutput("stdout", Text(text)));
-                    break;
-                case StandardErrorValueProduced text:
-                    emit(new StreamOutput("stderr", Text(text)));
-                    break;
-                case ReturnValueProduced result:
-                    emit(new ShownOutput(Parts(result.Value, result.FormattedValues), IsResult: true));
-                    break;
-                case DisplayedValueProduced shown:
-                    emit(new ShownOutput(Parts(shown.Value, shown.FormattedValues), IsResult: false, shown.ValueId));
-                    break;
-                case DiagnosticsProduced produced:
+            case StandardOutputValueProduced text:
+                Emit(new StreamOutput("stdout", Text(text)));
+                break;
+            case StandardErrorValueProduced text:
+                Emit(new StreamOutput("stderr", Text(text)));
+                break;
+            case ReturnValueProduced result:
+                Emit(new ShownOutput(Parts(result.Value, result.FormattedValues), IsResult: true));
+                break;
+            case DisplayedValueProduced shown:
+                Emit(new ShownOutput(Parts(shown.Value, shown.FormattedValues), IsResult: false, shown.ValueId));
+                break;
+            case DiagnosticsProduced produced:
+                lock (_one)
+                {
                     _compilation.AddRange(ErrorWords.Compilation(produced.Diagnostics));
-                    break;
-                case CommandFailed failed:
+                }
+                break;
+            case CommandFailed failed:
+                lock (_one)
+                {
                     _failed ??= failed;
-                    break;
-            }
+                }
+                break;
         }
     }
 
     /// <summary>Takes a value that the cell shows on the way.</summary>
-    internal void Show(object? value, string id, bool replaces)
-    {
-        var parts = Parts(value, []);
-        lock (_one)
-        {
-            emit(new ShownOutput(parts, IsResult: false, id, replaces));
-        }
-    }
+    internal void Show(object? value, string id, bool replaces) =>
+        Emit(new ShownOutput(Parts(value, []), IsResult: false, id, replaces));
 
     public void OnCompleted()
     {
@@ -77,6 +74,24 @@ internal sealed class CellOutputs(LiveViews views, Action<CellOutput> emit) : IO
             var errors = _compilation.Count > 0 ? _compilation : [ErrorWords.Failure(_failed)];
             errors.ForEach(emit);
             return false;
+        }
+    }
+
+    /// <summary>
+    /// Hands on an output. It leaves on the cell's own thread, which may be stopped at any instruction but not inside a finally
+    /// block: what has begun to leave leaves whole, and no lock stays closed.
+    /// </summary>
+    internal void Emit(CellOutput output)
+    {
+        try
+        {
+        }
+        finally
+        {
+            lock (_one)
+            {
+                emit(output);
+            }
         }
     }
 

@@ -20,9 +20,9 @@ internal readonly record struct CellEnd(bool Succeeded, TimeSpan Elapsed);
 internal sealed class LessonEngine : IDisposable
 {
     private readonly CompositeKernel _engine;
-    private volatile Interruption? _running;
-
     private readonly LiveViews _views;
+    private volatile Interruption? _running;
+    private volatile CellOutputs? _outputs;
 
     private LessonEngine(LiveViews views)
     {
@@ -30,8 +30,7 @@ internal sealed class LessonEngine : IDisposable
         var csharp = new CSharpKernel();
         csharp.AddAssemblyReferences(Preload.AssemblyFiles);
         KeepLineNumbers(csharp);
-        csharp.AddMiddleware((command, context, next) =>
-            command is SubmitCode && _running is { } running ? running.RunAsync(command, context, next) : next(command, context));
+        csharp.AddMiddleware(RunCodeAsync);
         _engine = new CompositeKernel { csharp };
         _engine.DefaultKernelName = csharp.Name;
     }
@@ -61,12 +60,14 @@ internal sealed class LessonEngine : IDisposable
         var outputs = new CellOutputs(_views, emit);
         var running = new Interruption();
         _running = running;
+        _outputs = outputs;
         Cells.Screen = outputs.Show;
         using (_engine.KernelEvents.Subscribe(outputs))
         {
             await _engine.SendAsync(new SubmitCode(OwnReferences.Without(code)), CancellationToken.None).ConfigureAwait(false);
         }
         _running = null;
+        _outputs = null;
         var succeeded = outputs.End(running.IsAsked);
         return new CellEnd(succeeded, clock.Elapsed);
     }
@@ -141,6 +142,20 @@ internal sealed class LessonEngine : IDisposable
         return help.Events.OfType<SignatureHelpProduced>().FirstOrDefault() is { Signatures.Count: > 0 } produced
             ? InspectionWords.Of(produced.Signatures)
             : [];
+    }
+
+    /// <summary>The step of the engine's pipeline that runs a cell's code: its console is ours, and it can be stopped.</summary>
+    private async Task RunCodeAsync(KernelCommand command, KernelInvocationContext context, KernelPipelineContinuation next)
+    {
+        if (command is not SubmitCode || _running is not { } running || _outputs is not { } outputs)
+        {
+            await next(command, context).ConfigureAwait(false);
+            return;
+        }
+        using (CellConsole.Lend(outputs.Emit))
+        {
+            await running.RunAsync(command, context, next).ConfigureAwait(false);
+        }
     }
 
     private static LinePosition Place(string code, int position)

@@ -128,12 +128,12 @@ internal sealed class JupyterServer : IDisposable
                 break;
             case "execute_request":
                 var (reply, abort) = await _cells.RunAsync(request, await _engine.ConfigureAwait(false)).ConfigureAwait(false);
-                Reply(request, reply);
                 if (abort)
                 {
-                    // Cells that were sent together with this one do not run; other questions are answered.
+                    // Cells that were sent together with this one do not run; those sent after its reply do.
                     _abortUpTo = Interlocked.Read(ref _taken);
                 }
+                Reply(request, reply);
                 break;
             case "complete_request":
                 Reply(request, await Questions.CompleteAsync(request, await _engine.ConfigureAwait(false)).ConfigureAwait(false));

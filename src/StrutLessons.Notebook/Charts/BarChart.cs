@@ -12,7 +12,7 @@ public sealed record Bar(string Name, double Value, string Remark = "");
 
 /// <summary>Lying bars with their names on the left and their values at their ends: no legend is needed. Immutable.</summary>
 /// <remarks>The forms sent are those of <see cref="Chart"/>, for the same reasons.</remarks>
-public sealed record BarChart : IShown
+public sealed record BarChart : IPictured
 {
     /// <summary>A bar chart.</summary>
     /// <param name="title">Title.</param>

@@ -13,26 +13,18 @@ internal static class BarPaper
         double left = 24 + chart.Bars.Max(b => Label.Read(b.Name).Width(13)), right = 700;
         double bottom = Top + RowHeight * chart.Bars.Length;
         Ticks ticks = Ticks.For(new ChartAxis(chart.ValueTitle), chart.Bars.Select(b => b.Value).Append(0), 6);
-        double Place(double value) => left + (right - left) * (value - ticks.From) / (ticks.To - ticks.From);
-        List<Mark> marks = [new Words(chart.Title, new Paper(20, 26), Anchor.Start, 15, Bold: true)];
-        for (int i = 0; i < ticks.At.Count; i++)
-        {
-            double x = Place(ticks.At[i]);
-            marks.Add(Stroke.Line(new Paper(x, Top), new Paper(x, bottom), Ink.Grid, 1));
-            marks.Add(new Words(ticks.Names[i], new Paper(x, bottom + 18), Anchor.Middle, 12));
-        }
-
+        var scale = new LyingScale(left, right, Top, bottom, ticks, chart.ValueTitle);
+        List<Mark> marks = [new Words(chart.Title, new Paper(20, 26), Anchor.Start, 15, Bold: true), .. scale.Marks()];
         for (int i = 0; i < chart.Bars.Length; i++)
         {
             Bar bar = chart.Bars[i];
-            double y = Top + RowHeight * (i + 0.5), zero = Place(0), end = Place(bar.Value);
+            double y = Top + RowHeight * (i + 0.5), zero = scale.Place(0), end = scale.Place(bar.Value);
             marks.Add(Stroke.Area([new(zero, y - 11), new(end, y - 11), new(end, y + 11), new(zero, y + 11)], Ink.Compression, Ink.Text, 0.8));
             marks.Add(new Words(bar.Name, new Paper(left - 10, y + 4.5), Anchor.End, 13));
             marks.Add(ValueWords(bar, y, Math.Max(zero, end), right));
         }
 
-        marks.Add(Stroke.Line(new Paper(Place(0), Top), new Paper(Place(0), bottom), Ink.Text, 1.2));
-        marks.Add(new Words(chart.ValueTitle, new Paper((left + right) / 2, bottom + 42), Anchor.Middle, 13));
+        marks.Add(Stroke.Line(new Paper(scale.Place(0), Top), new Paper(scale.Place(0), bottom), Ink.Text, 1.2));
         string words = string.Join("; ", chart.Bars.Select(b => $"{Label.Plain(b.Name)} {Figures.Text(b.Value)}{(b.Remark.Length > 0 ? $" ({Label.Plain(b.Remark)})" : "")}"));
         return new Drawing(Picture.Empty(720, bottom + 56).With(marks), Label.Plain(chart.Title), $"Bars of {Label.Plain(chart.ValueTitle)}: {words}.");
     }

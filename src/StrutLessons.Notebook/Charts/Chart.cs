@@ -14,7 +14,7 @@ namespace StrutLessons.Notebook.Charts;
 /// drawn here from the same numbers and needs no script. An html form would be chosen before the SVG by Jupyter front ends and
 /// would stay blank there without a network, because it could only fetch plotly.js from elsewhere.
 /// </remarks>
-public sealed record Chart : IShown
+public sealed record Chart : IPictured
 {
     private Chart(string title, ChartAxis x, ChartAxis y)
     {

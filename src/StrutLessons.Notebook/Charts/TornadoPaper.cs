@@ -18,34 +18,26 @@ internal static class TornadoPaper
         // Room on both sides for the words at the bars' ends.
         double margin = 0.16 * Math.Max(ends.Max() - ends.Min(), 1e-9);
         Ticks ticks = Ticks.For(axis with { From = ends.Min() - margin, To = ends.Max() + margin }, ends, 6, tight: true);
-        double Place(double value) => left + (Right - left) * (value - ticks.From) / (ticks.To - ticks.From);
-        List<Mark> marks = [new Words($"One factor at a time: {result.Quantity.Name}", new Paper(20, 26), Anchor.Start, 15, Bold: true)];
-        for (int i = 0; i < ticks.At.Count; i++)
-        {
-            double x = Place(ticks.At[i]);
-            marks.Add(Stroke.Line(new Paper(x, Top), new Paper(x, bottom), Ink.Grid, 1));
-            marks.Add(new Words(ticks.Names[i], new Paper(x, bottom + 18), Anchor.Middle, 12));
-        }
-
+        var scale = new LyingScale(left, Right, Top, bottom, ticks, axis.Title);
+        List<Mark> marks = [new Words($"One factor at a time: {result.Quantity.Name}", new Paper(20, 26), Anchor.Start, 15, Bold: true), .. scale.Marks()];
         for (int i = 0; i < result.Swings.Length; i++)
         {
             FactorSwing s = result.Swings[i];
-            double y = Top + RowHeight * (i + 0.5), middle = Place(result.Base);
+            double y = Top + RowHeight * (i + 0.5), middle = scale.Place(result.Base);
             marks.Add(new Words(s.Variable.Name, new Paper(left - 10, y + 4.5), Anchor.End, 13));
             bool together = (s.AtLow - result.Base) * (s.AtHigh - result.Base) > 0;
             foreach ((double value, double opacity, string words) in new[] { (s.AtLow, 0.3, s.Low), (s.AtHigh, 0.9, s.High) }.OrderByDescending(e => Math.Abs(e.Item1 - result.Base)))
             {
-                double end = Place(value), half = together && value == (Math.Abs(s.AtLow - result.Base) > Math.Abs(s.AtHigh - result.Base) ? s.AtHigh : s.AtLow) ? 6 : 13;
+                double end = scale.Place(value), half = together && value == (Math.Abs(s.AtLow - result.Base) > Math.Abs(s.AtHigh - result.Base) ? s.AtHigh : s.AtLow) ? 6 : 13;
                 marks.Add(Stroke.Area([new(middle, y - half), new(end, y - half), new(end, y + half), new(middle, y + half)], Ink.Compression, Ink.Text, 0.8, opacity));
             }
 
-            marks.AddRange(EndWords(s, y, Place, result.Base, together));
+            marks.AddRange(EndWords(s, y, scale.Place, result.Base, together));
         }
 
-        double at = Place(result.Base);
+        double at = scale.Place(result.Base);
         marks.Add(Stroke.Line(new Paper(at, Top - 4), new Paper(at, bottom), Ink.Text, 1.4));
         marks.Add(new Words($"the study's strut: {Figures.Text(result.Base)} {(unit == "–" ? "" : unit)}".TrimEnd(), new Paper(at, Top - 12), Anchor.Middle, 12));
-        marks.Add(new Words(axis.Title, new Paper((left + Right) / 2, bottom + 42), Anchor.Middle, 13));
         string described = string.Join("; ", result.Swings.Select(s => $"{s.Variable.Name} from {s.Low} to {s.High}: {Figures.Text(s.AtLow)} to {Figures.Text(s.AtHigh)}"));
         return new Drawing(Picture.Empty(720, bottom + 56).With(marks), $"Tornado of the {result.Quantity.Name}", $"{Label.Plain(axis.Title)} about {Figures.Text(result.Base)}, one factor at a time, largest swing first. {described}. Pale bars: first value; full bars: last value.");
     }

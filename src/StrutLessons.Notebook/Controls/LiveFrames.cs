@@ -2,8 +2,6 @@ using System.Collections.Immutable;
 using System.Net;
 using System.Text;
 using System.Text.Json;
-using StrutLessons.Notebook.Charts;
-using StrutLessons.Notebook.Drawings;
 
 namespace StrutLessons.Notebook.Controls;
 
@@ -111,9 +109,7 @@ internal static class LiveFrames
     /// <summary>A value as a picture or text that needs no script.</summary>
     private static string Still(object value) => Showing.Picture(value) switch
     {
-        Chart chart => Figure(chart.ToDrawing().Svg),
-        BarChart chart => Figure(chart.ToDrawing().Svg),
-        Drawing drawing => Figure(drawing.Svg),
+        IPictured pictured => Figure(pictured.ToDrawing().Svg),
         IShown shown when shown.Shown() is var parts => parts.FirstOrDefault(part => part.MimeType == "image/svg+xml") is { } svg
             ? Figure(svg.Content)
             : parts.FirstOrDefault(part => part.MimeType == "text/html")?.Content

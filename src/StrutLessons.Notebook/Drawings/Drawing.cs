@@ -5,7 +5,7 @@ namespace StrutLessons.Notebook.Drawings;
 /// A finished drawing. Sent as image/svg+xml and text/plain and never as html: a front end would choose the html before the
 /// SVG, and the SVG alone is shown by all of them, live, saved and printed.
 /// </summary>
-public sealed record Drawing : IShown
+public sealed record Drawing : IPictured
 {
     internal Drawing(Picture picture, string title, string altText)
     {
@@ -24,6 +24,9 @@ public sealed record Drawing : IShown
     public string Svg => Drawings.Svg.Write(Picture, Title, AltText);
 
     internal Picture Picture { get; }
+
+    /// <summary>The drawing itself.</summary>
+    public Drawing ToDrawing() => this;
 
     /// <inheritdoc/>
     public IReadOnlyList<ShownPart> Shown() => [new("image/svg+xml", Svg), new("text/plain", ToString())];

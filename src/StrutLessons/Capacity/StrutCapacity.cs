@@ -25,10 +25,11 @@ public static class StrutCapacity
     public static double LoadOf(Strut strut)
     {
         ArgumentNullException.ThrowIfNull(strut);
-        double critical = CriticalLoad.Of(strut), least = double.PositiveInfinity;
+        StrutNumbers straight = StrutNumbers.Straight(strut);
+        double critical = CriticalLoadSolver.Solve(straight), least = double.PositiveInfinity;
         for (int i = 0; i < strut.Bows.Count; i++)
         {
-            FirstYieldLoad found = FirstYield.Find(new StrutNumbers(strut, strut.Bows[i]), critical);
+            FirstYieldLoad found = FirstYield.Find(new StrutNumbers(straight, strut.Section, strut.Bows[i]), critical);
             if (found.Reason == CapacityReason.YieldsWithoutLoad)
             {
                 throw YieldsWithoutLoad();
@@ -47,19 +48,20 @@ public static class StrutCapacity
     private static CapacityResult Find(Strut strut)
     {
         ArgumentNullException.ThrowIfNull(strut);
-        double critical = CriticalLoad.Of(strut);
-        return new(strut, critical, [.. strut.Bows.Select(bow => ForBow(strut, bow, critical))]);
+        StrutNumbers straight = StrutNumbers.Straight(strut);
+        double critical = CriticalLoadSolver.Solve(straight);
+        return new(strut, critical, [.. strut.Bows.Select(bow => ForBow(strut, bow, new StrutNumbers(straight, strut.Section, bow), critical))]);
     }
 
-    private static BowCapacity ForBow(Strut strut, Bow bow, double critical)
+    private static BowCapacity ForBow(Strut strut, Bow bow, StrutNumbers numbers, double critical)
     {
-        var numbers = new StrutNumbers(strut, bow);
-        var trace = new List<Trial>();
-        FirstYieldLoad first = FirstYield.Find(numbers, critical, YieldCriterion.Any, trace);
+        List<Trial> pressed = [], pulled = [];
+        FirstYieldLoad compression = FirstYield.Find(numbers, critical, YieldCriterion.Compression, pressed);
+        FirstYieldLoad tension = FirstYield.Find(numbers, critical, YieldCriterion.Tension, pulled);
+        // What yields first decides; the search that found it is the one that is shown.
+        (FirstYieldLoad first, List<Trial> trace) = compression.Load <= tension.Load ? (compression, pressed) : (tension, pulled);
         return new(
-            bow, first.Load, first.Reason, PlaceOf(first),
-            Yield(FirstYield.Find(numbers, critical, YieldCriterion.Compression)),
-            Yield(FirstYield.Find(numbers, critical, YieldCriterion.Tension)),
+            bow, first.Load, first.Reason, PlaceOf(first), Yield(compression), Yield(tension),
             [.. trace.Select((t, i) => new CapacityTrial(
                 i + 1, t.Load, t.Stress, t.Stress / numbers.YieldStrength, t.Sense, Place(t.Corner, t.Eta, t.Stress)))]);
 

@@ -10,7 +10,7 @@ public static class CriticalLoad
     public static double Of(Strut strut)
     {
         ArgumentNullException.ThrowIfNull(strut);
-        return CriticalLoadSolver.Solve(new StrutNumbers(strut, Bow.None));
+        return CriticalLoadSolver.Solve(StrutNumbers.Straight(strut));
     }
 
     /// <summary>Number of critical loads below a load, for 0 &lt; N &lt; 4 π² E I_v/L² of the bar between the bolts.</summary>
@@ -18,7 +18,7 @@ public static class CriticalLoad
     public static int CountBelow(Strut strut, double load)
     {
         ArgumentNullException.ThrowIfNull(strut);
-        var numbers = new StrutNumbers(strut, Bow.None);
+        var numbers = StrutNumbers.Straight(strut);
         return load > 0 && load < numbers.ClampedLoad
             ? CriticalLoadSolver.CountBelow(numbers, load)
             : throw Guard.Fail(load, "load N", "N", $"between 0 and {Guard.Text(numbers.ClampedLoad)} N",

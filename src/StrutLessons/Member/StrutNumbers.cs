@@ -17,13 +17,17 @@ internal struct FiveNumbers
 /// </summary>
 internal readonly struct StrutNumbers
 {
-    internal StrutNumbers(Strut strut, Bow bow)
-        : this(new StrutNumbers(strut.Section, strut.Steel, strut.SystemLength, strut.End1, strut.End2),
-            bow.Amplitude * strut.Section.AlongU(bow.Direction), bow.Amplitude * strut.Section.AlongV(bow.Direction))
+    internal StrutNumbers(Strut strut, Bow bow) : this(Straight(strut), strut.Section, bow)
     {
     }
 
-    /// <summary>The same strut with another bow.</summary>
+    /// <summary>A strut whose numbers are known, with another bow.</summary>
+    internal StrutNumbers(in StrutNumbers strut, AngleSection section, Bow bow)
+        : this(strut, bow.Amplitude * section.AlongU(bow.Direction), bow.Amplitude * section.AlongV(bow.Direction))
+    {
+    }
+
+    /// <summary>The same with the components of the bow.</summary>
     internal StrutNumbers(in StrutNumbers strut, double bowU, double bowV)
     {
         this = strut;
@@ -65,6 +69,9 @@ internal readonly struct StrutNumbers
             CornersV[i] = section.AlongV(section.Corners[i].Position);
         }
     }
+
+    /// <summary>The strut without any bow: all that the critical load depends on.</summary>
+    internal static StrutNumbers Straight(Strut strut) => new(strut.Section, strut.Steel, strut.SystemLength, strut.End1, strut.End2);
 
     internal readonly double E, YieldStrength, Area, Length;
 

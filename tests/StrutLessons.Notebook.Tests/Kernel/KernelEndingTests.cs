@@ -9,6 +9,7 @@ public sealed class KernelEndingTests
 
     [Theory]
     [InlineData("while (true) { }")]
+    [InlineData("while (true) { Console.WriteLine(\"more\"); }")]
     [InlineData("await Task.Delay(-1);")]
     [InlineData("System.Threading.Thread.Sleep(-1);")]
     [InlineData("while (true) { try { Task.Delay(-1).Wait(); } catch { } }")]
