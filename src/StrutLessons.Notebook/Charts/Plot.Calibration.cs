@@ -7,11 +7,11 @@ namespace StrutLessons.Notebook.Charts;
 public static partial class Plot
 {
     private const string RatioAxis = "Reference over model $N_u/N_R$ (–)", SlendernessAxis = @"Relative slenderness $\bar\lambda_v$ on the system length (–)";
-    private const string Branch = "branch before the peak: may be too high";
+    private const string Branch = "branch: the lower peak counts";
 
     /// <summary>
     /// Ratios of reference to both elastic models against slenderness, the plane model drawn a little to the left and the one with roll to the right.
-    /// Cases whose reference meets a branch before its peak are marked on top.
+    /// Cases whose reference turns off into a branch before its peak are marked on top.
     /// </summary>
     /// <param name="grid">The grid.</param>
     /// <exception cref="InputException">No strut has a ratio.</exception>

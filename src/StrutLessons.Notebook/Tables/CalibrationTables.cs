@@ -7,14 +7,14 @@ namespace StrutLessons.Notebook.Tables;
 /// <summary>Tables of a calibration.</summary>
 public static class CalibrationTables
 {
-    /// <summary>Fractiles and scatter of the ratios of both elastic models side by side, then without the cases whose reference meets a branch before its peak.</summary>
+    /// <summary>Fractiles and scatter of the ratios of both elastic models side by side, then without the cases whose reference turns off into a branch before its peak.</summary>
     /// <param name="grid">The grid.</param>
     /// <exception cref="InputException">No strut has a ratio.</exception>
     public static Table Statistics(RatioGrid grid)
     {
         ArgumentNullException.ThrowIfNull(grid);
         int branching = grid.Branching.Count;
-        string flagged = branching == 0 ? "" : $"; {branching} with a branch before the peak are in it";
+        string flagged = branching == 0 ? "" : $"; {branching} that turn off into a branch are in it with the lower peak";
         string failed = grid.Failures.Count == 0 ? "" : $"; {grid.Failures.Count} without a peak are not";
         Table table = Heads($"Reference over elastic model, {grid.Cases.Count} struts{flagged}{failed}");
         ElasticModel[] models = Enum.GetValues<ElasticModel>();

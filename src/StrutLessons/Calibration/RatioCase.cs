@@ -18,11 +18,13 @@ public enum ElasticModel
 /// <param name="Index">Place of the strut in the list given.</param>
 /// <param name="Strut">The strut with the bows of the elastic models.</param>
 /// <param name="CriticalLoad">N_cr without roll, with the springs, N.</param>
-/// <param name="Reference">N_u, peak of the reference, N.</param>
+/// <param name="Reference">N_u, peak of the reference, N; where a branch lowers it, the lower peak.</param>
 /// <param name="Plane">N_R of the plane model, N.</param>
 /// <param name="WithRoll">N_R of the model with roll, N.</param>
 /// <param name="RollAtPeak">Largest roll of the governing reference at its peak, rad.</param>
-/// <param name="StableToPeak">False if a branch leaves the reference's path before its peak: the peak is then too high.</param>
+/// <param name="StableToPeak">
+/// False if a branch leaves the reference's path before its peak and takes more than 1 % off it; see <see cref="Nonlinear.PathBranch"/>.
+/// </param>
 public sealed record RatioCase(
     int Index, Strut Strut, double CriticalLoad, double Reference, double Plane, double WithRoll, double RollAtPeak, bool StableToPeak)
 {

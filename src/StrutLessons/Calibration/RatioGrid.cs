@@ -23,8 +23,8 @@ public sealed record RatioGrid
     public IReadOnlyList<RatioFailure> Failures { get; }
 
     /// <summary>
-    /// Cases whose reference meets a branch before its peak (see <see cref="RatioCase.StableToPeak"/>): their ratios may be too high. They stay in
-    /// the statistics; <see cref="Where"/> leaves them out.
+    /// Cases whose reference turns off into a branch before its peak (see <see cref="RatioCase.StableToPeak"/>). They are in the statistics with the
+    /// lower peak of the branch; <see cref="Where"/> leaves them out.
     /// </summary>
     public IReadOnlyList<RatioCase> Branching => [.. Cases.Where(c => !c.StableToPeak)];
 
@@ -37,7 +37,7 @@ public sealed record RatioGrid
     }
 
     /// <summary>
-    /// Minimum, fractiles, median and scatter of the ratios. Cases whose reference meets a branch before its peak are in it
+    /// Minimum, fractiles, median and scatter of the ratios. Cases whose reference turns off into a branch are in it with their lower peak
     /// (see <see cref="RatioCase.StableToPeak"/>).
     /// </summary>
     /// <param name="model">The elastic model.</param>
@@ -100,10 +100,10 @@ public sealed record RatioGrid
                 return (null, new(index, strut, $"The reference with the bow ({Guard.Text(reference.Bow.Y)}, {Guard.Text(reference.Bow.Z)}) mm has no peak: {path.Reason}."));
             }
 
-            lowest = lowest is null || path.PeakLoad < lowest.PeakLoad ? path : lowest;
+            lowest = lowest is null || path.LowestPeakLoad < lowest.LowestPeakLoad ? path : lowest;
         }
 
         double roll = lowest!.Peak!.Shape.Max(s => Math.Abs(s.Twist));
-        return (new(index, strut, CriticalLoad.Of(strut), lowest.PeakLoad, StrutCapacity.LoadOf(strut), WithRoll(strut), roll, lowest.StableToPeak), null);
+        return (new(index, strut, CriticalLoad.Of(strut), lowest.LowestPeakLoad, StrutCapacity.LoadOf(strut), WithRoll(strut), roll, lowest.StableToPeak), null);
     }
 }

@@ -33,6 +33,10 @@ public sealed partial record LoadPath : IWorked
 
         steps.Add(new($"Peak load after {PeakIndex} steps{(StableToPeak ? "" : "; a branch leaves the path before it")}", "N_u",
             @"\max N", "", peak.Load / 1e3, "kN", Followed));
+        if (!StableToPeak)
+        {
+            steps.Add(new("Peak load with a small disturbance in the shape of the branch", "N_{u,b}", @"\max N", "", LowestPeakLoad / 1e3, "kN", Followed));
+        }
         if (double.IsFinite(yield))
         {
             steps.Add(new("Reduction factor", @"\chi_u", @"\frac{N_u}{N_{pl}}", $@"\frac{{{Tex.Number(peak.Load / 1e3)}}}{{{Tex.Number(squash / 1e3)}}}",

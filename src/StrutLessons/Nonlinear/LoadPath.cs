@@ -20,8 +20,18 @@ public sealed partial record LoadPath(
     /// <exception cref="InvalidOperationException">The run ended before a peak; <see cref="Reason"/> says why.</exception>
     public double PeakLoad => Peak?.Load ?? throw new InvalidOperationException($"No peak was found: {Reason}.");
 
-    /// <summary>True if no state before the peak has an unstable mode. If false, a branch leaves the path before its peak, and a real strut would follow it.</summary>
-    public bool StableToPeak => PeakIndex >= 0 && Points.Take(PeakIndex + 1).All(p => p.UnstableModes == 0);
+    /// <summary>The first branch before the peak, tried with a small disturbance; null if no state before the peak has an unstable mode, or without a peak.</summary>
+    public PathBranch? Branch { get; init; }
+
+    /// <summary>
+    /// True if nothing turns the strut off its path before the peak: no state has an unstable mode, or a small disturbance in that mode does not lower the
+    /// peak by more than 1 %. If false, a real strut would turn off, and <see cref="LowestPeakLoad"/> counts.
+    /// </summary>
+    public bool StableToPeak => PeakIndex >= 0 && (Branch is null || Branch.PeakLoad >= (1 - PathBranch.Limit) * PeakLoad);
+
+    /// <summary>The peak load, or the lower one of the disturbed strut if the path is not stable to its peak, N.</summary>
+    /// <exception cref="InvalidOperationException">The run ended before a peak; <see cref="Reason"/> says why.</exception>
+    public double LowestPeakLoad => Branch is null || StableToPeak ? PeakLoad : Branch.PeakLoad;
 }
 
 /// <summary>Discretisation error of a peak load, estimated from two meshes.</summary>

@@ -123,6 +123,12 @@ internal sealed class PathFollower
         return Correct() && now.NegativePivots == 0;
     }
 
+    /// <summary>The unstable mode of the state just found that the load does not drive.</summary>
+    internal double[] UnstableMode() => Nonlinear.UnstableMode.Of(model, metric);
+
+    /// <summary>Side loads for N = 1 in the shape of a mode, see <see cref="PathMetric.SideLoads"/>.</summary>
+    internal double[] SideLoads(double[] mode, double amplitude) => metric.SideLoads(mode, amplitude);
+
     private double PlaceOf(PathState state) => metric.Product(normal, normalLoad, Difference(state, Last), state.Load - Last.Load);
 
     private double[] Difference(PathState a, PathState b)

@@ -21,12 +21,33 @@ public static class ReferenceAnalysis
     {
         ArgumentNullException.ThrowIfNull(strut);
         (mesh, settings) = (mesh ?? RodMesh.Standard, settings ?? PathSettings.Default);
-        var model = new RodModel(strut, mesh, settings.Twist, settings.Wagner);
+        (LoadPath path, double[]? sideLoads, double branch) = Run(strut, mesh, settings, null, progress, cancellationToken);
+        if (path.Peak is null || sideLoads is null)
+        {
+            return path;
+        }
+        double lowest = double.PositiveInfinity;
+        foreach (double[] side in (double[][])[sideLoads, [.. sideLoads.Select(f => -f)]])
+        {
+            // Without a peak the highest load that was reached is on the safe side.
+            LoadPath disturbed = Run(strut, mesh, settings with { Fall = 0, KeepYielding = false }, side, null, cancellationToken).Path;
+            lowest = Math.Min(lowest, disturbed.Points.Max(p => p.Load));
+        }
+        return path with { Branch = new PathBranch(branch, lowest) };
+    }
+
+    /// <summary>One path, with side loads for N = 1 if given. Also the side loads that push the strut onto the first branch before the peak, and N there.</summary>
+    private static (LoadPath Path, double[]? SideLoads, double BranchLoad) Run(
+        ReferenceStrut strut, RodMesh mesh, PathSettings settings, double[]? sideLoads, IProgress<PathPoint>? progress, CancellationToken cancellationToken)
+    {
+        var model = new RodModel(strut, mesh, settings.Twist, settings.Wagner) { SideLoads = sideLoads };
         var follower = new PathFollower(model);
         List<PathPoint> points = [PathReader.Read(model, follower.Last, settings.KeepYielding)];
         int peak = -1;
         double step = FirstStep, longest = settings.LargestStep;
-        LoadPath End(StopReason reason) => new(strut, mesh, settings, reason, points, peak, follower.Iterations);
+        double[]? towardsBranch = null;
+        double branchLoad = 0;
+        (LoadPath, double[]?, double) End(StopReason reason) => (new(strut, mesh, settings, reason, points, peak, follower.Iterations), towardsBranch, branchLoad);
         for (int count = 0; count < settings.MostSteps; count++)
         {
             cancellationToken.ThrowIfCancellationRequested();
@@ -53,6 +74,10 @@ public static class ReferenceAnalysis
                     return End(StopReason.NotConverged);
                 }
                 continue;
+            }
+            if (branches && towardsBranch is null)
+            {
+                (towardsBranch, branchLoad) = (follower.SideLoads(follower.UnstableMode(), PathBranch.Disturbance * strut.Length), follower.Found.Load);
             }
             longest = passes || branches ? settings.LargestStep : longest;
             follower.Accept();

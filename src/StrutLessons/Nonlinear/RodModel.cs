@@ -78,6 +78,9 @@ internal sealed class RodModel
     /// <summary>Derivative of the shortening with respect to the unknowns: the load vector for N = 1.</summary>
     internal double[] Load { get; }
 
+    /// <summary>Side loads that grow with the load, for N = 1; null if there are none. They are part of <see cref="Load"/>.</summary>
+    internal double[]? SideLoads { get; init; }
+
     /// <summary>Numbers of the unknowns that are zero.</summary>
     internal int[] Held { get; }
 
@@ -106,6 +109,10 @@ internal sealed class RodModel
         }
         AddEnd(end1, 0, d, load);
         AddEnd(end2, Size - PerNode, d, load);
+        for (int i = 0; i < SideLoads?.Length; i++)
+        {
+            Load[i] += SideLoads[i];
+        }
     }
 
     /// <summary>Puts x_i = 0 for all held unknowns into matrix and right-hand sides.</summary>

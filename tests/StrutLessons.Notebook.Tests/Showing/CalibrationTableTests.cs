@@ -8,14 +8,14 @@ namespace StrutLessons.Notebook.Tests.Shown;
 public class CalibrationTableTests
 {
     [Fact]
-    public void Cases_with_a_branch_before_their_peak_are_told_in_the_picture_and_in_the_table()
+    public void Cases_that_turn_off_into_a_branch_are_told_in_the_picture_and_in_the_table()
     {
         RatioGrid grid = CalibrationStruts.Grid;
         int count = grid.Branching.Count;
         Assert.InRange(count, 1, grid.Cases.Count - 1);
-        Assert.Contains($"{count} with a branch", Showing.Show(grid)![^1].Content, StringComparison.Ordinal);
+        Assert.Contains($"{count} with a branch: the lower peak counts", Showing.Show(grid)![^1].Content, StringComparison.Ordinal);
         Table table = CalibrationTables.Statistics(grid);
-        Assert.Contains($"{count} with a branch before the peak are in it", table.Title, StringComparison.Ordinal);
+        Assert.Contains($"{count} that turn off into a branch are in it with the lower peak", table.Title, StringComparison.Ordinal);
         Assert.Equal([grid.Cases.Count, grid.Cases.Count, grid.Cases.Count - count, grid.Cases.Count - count], table.Rows.Select(r => (int)r[1]));
     }
 

@@ -49,12 +49,12 @@ public class StudyGridTests
     }
 
     [Fact]
-    public void With_roll_no_strut_is_unsafe_and_only_a_large_roll_or_a_branch_takes_the_ratio_below_that_of_the_study()
+    public void With_roll_no_strut_is_unsafe_and_only_a_large_roll_takes_the_ratio_below_that_of_the_study()
     {
         RatioGrid grid = Grid.Value;
         Assert.Empty(grid.Failures);
         Assert.InRange(grid.Statistics(ElasticModel.WithRoll).Minimum, 1.03, 1.08);
-        Assert.All(grid.Cases.Where(c => c.Ratio(ElasticModel.WithRoll) < 1.08), c => Assert.True(c.RollAtPeak > 0.2 || !c.StableToPeak, $"{c.Strut.Section}: {c.RollAtPeak} rad"));
+        Assert.All(grid.Cases.Where(c => c.Ratio(ElasticModel.WithRoll) < 1.08), c => Assert.True(c.RollAtPeak > 0.2, $"{c.Strut.Section}: {c.RollAtPeak} rad"));
         Assert.InRange(grid.Statistics(ElasticModel.WithRoll).Median, 1.24, 1.28);
         Assert.True(grid.Statistics(ElasticModel.WithRoll).Variation < grid.Statistics(ElasticModel.Plane).Variation);
     }
@@ -89,14 +89,15 @@ public class StudyGridTests
     }
 
     [Fact]
-    public void Branches_before_the_peak_stay_in_the_statistics_and_can_be_left_out()
+    public void Only_the_thin_angles_held_in_both_planes_turn_off_into_a_branch_and_they_can_be_left_out()
     {
         RatioGrid grid = Grid.Value, stable = grid.Where(c => c.StableToPeak);
         Assert.NotEmpty(grid.Branching);
         Assert.Equal(grid.Cases.Count, stable.Cases.Count + grid.Branching.Count);
         Assert.Empty(stable.Branching);
-        // They are stocky struts with an end that turns plastic, or thin ones held in both planes.
-        Assert.All(grid.Branching, c => Assert.True(c.Slenderness < 1.3 || double.IsPositiveInfinity(c.Strut.End1.Spring.OutOfPlane)));
+        // As in the study: the symmetric set-up hides the torsional-flexural branch of thin legs.
+        Assert.All(grid.Branching, c => Assert.True(c.Strut.Section.Thickness == 6 && c.Strut.Section.ConnectedLength == 100 && c.Strut.End1.Spring == EndSpring.Rigid));
+        Assert.All(grid.Branching, c => Assert.InRange(c.Ratio(ElasticModel.WithRoll), 1.1, 1.3));
     }
 
     [Fact]
