@@ -11,20 +11,15 @@ public static class CommandLine
     /// <summary>Runs the program: 0 when all is well, 1 when something failed or a word was not understood.</summary>
     public static async Task<int> RunAsync(string[] args)
     {
-        using var stop = new CancellationTokenSource();
-        Console.CancelKeyPress += (_, press) =>
-        {
-            press.Cancel = true;
-            stop.Cancel();
-        };
-        var invocation = new InvocationConfiguration { EnableDefaultExceptionHandler = false };
+        using var stop = new StopSignals();
+        var invocation = new InvocationConfiguration { EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null };
         try
         {
             return await Build().Parse(args).InvokeAsync(invocation, stop.Token).ConfigureAwait(false);
         }
-        catch (OperationCanceledException)
+        catch (OperationCanceledException) when (stop.Received is { } signal)
         {
-            await Console.Error.WriteLineAsync("Stopped.").ConfigureAwait(false);
+            await Console.Error.WriteLineAsync(StopSignals.Words(signal)).ConfigureAwait(false);
             return 1;
         }
         catch (Exception failure) when (failure is Kernel.Client.KernelException or Kernel.Notebooks.NotebookException or InputException or IOException or UnauthorizedAccessException)

@@ -50,7 +50,9 @@ public sealed record BarChart : IPictured
         Bar[] upwards = [.. Bars.Reverse()];
         return PlotlyForm.Figure(
             [PlotlyForm.Trace("bar", ("orientation", "h"), ("x", PlotlyForm.Values(upwards.Select(b => b.Value))), ("y", upwards.Select(b => Label.Tagged(b.Name)).ToArray()),
-                ("text", upwards.Select(ValueText).Select(Label.Tagged).ToArray()), ("textposition", "auto"), ("hoverinfo", "y+text"),
+                ("text", upwards.Select(ValueText).Select(Label.Tagged).ToArray()),
+                // A bar of no length has no inside for its words, and "auto" then drops them.
+                ("textposition", upwards.Select(b => b.Value == 0 ? "outside" : "auto").ToArray()), ("hoverinfo", "y+text"),
                 ("marker", PlotlyForm.Object(("color", Palette.Colour(Ink.Compression)))))],
             ("title", PlotlyForm.Heading(Title)),
             ("xaxis", PlotlyForm.Object(("title", PlotlyForm.Title(ValueTitle)), ("automargin", true), ("gridcolor", Palette.Colour(Ink.Grid)))),

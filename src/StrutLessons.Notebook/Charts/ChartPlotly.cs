@@ -36,6 +36,8 @@ internal static class ChartPlotly
         string colour = Palette.Colour(look.Ink);
         string mode = series.Kind switch { SeriesKind.Line => "lines", SeriesKind.Points => "markers", _ => "lines+markers" };
         return PlotlyForm.Trace("scatter", ("x", PlotlyForm.Values(series.X)), ("y", PlotlyForm.Values(series.Y)), ("mode", mode), ("name", Label.Tagged(series.Name)),
+            // A point on the edge of the plot is drawn whole.
+            ("cliponaxis", false),
             ("line", PlotlyForm.Object(("color", colour), ("dash", look.PlotlyDash), ("width", 2.2))),
             ("marker", PlotlyForm.Object(("symbol", look.PlotlyMarker), ("size", 8), ("color", colour))));
     }

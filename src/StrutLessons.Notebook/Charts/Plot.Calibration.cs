@@ -95,7 +95,9 @@ public static partial class Plot
         double[] x = [.. rising.Select(c => c.Divisor)];
         Chart chart = Chart.Of($"Bow from borderline supports, {ModelWords(choice.Model)}", "Length over bow $L/e_0$ (–)", RatioAxis)
             .LineAndPoints("median", x, rising.Select(c => c.Ratios.Median)).LineAndPoints("5 % fractile", x, rising.Select(c => c.Ratios.Fractile(0.05)))
-            .LineAndPoints("lowest", x, rising.Select(c => c.Ratios.Minimum)).AtY(1, "above: on the safe side");
+            .LineAndPoints("lowest", x, rising.Select(c => c.Ratios.Minimum))
+            // Room for the words at the line, which would stand on the last points.
+            .AtY(1, "above: on the safe side").XFrom(0, 1.3 * x[^1]);
         return choice.Chosen is { } best ? chart.AtX(best.Divisor, $"chosen: L/{Figures.Text(best.Divisor)}") : chart;
     }
 

@@ -80,9 +80,13 @@ public sealed record Table : IShown
     private static IEnumerable<object> Rich(string text) =>
         text.Split('$').Select((part, i) => i % 2 == 1 ? (object)MathMarkup.FromTex(part) : Joined(part));
 
-    /// <summary>Names of axes such as v–v are not broken at their dash.</summary>
-    private static string Joined(string words) => string.Concat(words.Select((c, i) =>
-        c == '–' && i > 0 && i + 1 < words.Length && char.IsLetter(words[i - 1]) && char.IsLetter(words[i + 1]) ? "\u2060–\u2060" : c.ToString()));
+    /// <summary>Names of axes such as v–v are not broken at their dash, names of angles not behind their L, numbers not before their percent sign.</summary>
+    private static string Joined(string words) => string.Concat(words.Select((c, i) => (i > 0 && i + 1 < words.Length ? (words[i - 1], c, words[i + 1]) : default) switch
+    {
+        (var before, '–', var after) when char.IsLetter(before) && char.IsLetter(after) => "\u2060–\u2060",
+        (>= '0' and <= '9', ' ', '%') or ('L', ' ', >= '0' and <= '9') => "\u00a0",
+        _ => c.ToString(),
+    }));
 
     private static string Words(object value) => value switch
     {

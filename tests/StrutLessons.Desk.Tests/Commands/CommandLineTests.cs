@@ -108,8 +108,40 @@ public sealed class CommandLineTests
         Assert.False(Directory.Exists(Path.Combine(folder, "assets", "third-party", "plotly")));
     }
 
+    [Fact]
+    public async Task A_run_that_is_ended_from_outside_says_by_what()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            // Programs send no such signal to each other there.
+            return;
+        }
+
+        using var process = Process.Start(Call("run", Repository.SampleCourse))!;
+        // One lesson is done, the next plays.
+        Assert.NotNull(await process.StandardOutput.ReadLineAsync());
+        using (var end = Process.Start("kill", $"-TERM {process.Id}"))
+        {
+            await end.WaitForExitAsync();
+        }
+
+        var error = await process.StandardError.ReadToEndAsync();
+        await process.WaitForExitAsync();
+        Assert.Equal(1, process.ExitCode);
+        Assert.Equal("Stopped by another program or a time limit outside (signal TERM).", error.TrimEnd());
+    }
+
     /// <summary>Calls the program from a folder outside the repository.</summary>
     private static async Task<(int Code, string Output, string Error)> CallAsync(params string[] arguments)
+    {
+        using var process = Process.Start(Call(arguments))!;
+        var error = process.StandardError.ReadToEndAsync();
+        var output = await process.StandardOutput.ReadToEndAsync();
+        await process.WaitForExitAsync();
+        return (process.ExitCode, output, await error);
+    }
+
+    private static ProcessStartInfo Call(params string[] arguments)
     {
         var start = new ProcessStartInfo("dotnet")
         {
@@ -121,10 +153,6 @@ public sealed class CommandLineTests
         {
             start.ArgumentList.Add(argument);
         }
-        using var process = Process.Start(start)!;
-        var error = process.StandardError.ReadToEndAsync();
-        var output = await process.StandardOutput.ReadToEndAsync();
-        await process.WaitForExitAsync();
-        return (process.ExitCode, output, await error);
+        return start;
     }
 }

@@ -107,6 +107,13 @@ public class ChartTests
     }
 
     [Fact]
+    public void A_bar_of_no_length_keeps_its_words()
+    {
+        string figure = Charts["bars"].Shown()[0].Content;
+        Assert.Contains("\"textposition\":[\"outside\",\"auto\",\"auto\"]", figure, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_series_without_partner_values_is_refused()
     {
         InputException error = Assert.Throws<InputException>(() => Chart.Of("a", "x (mm)", "y (mm)").Line("s", [1, 2], [1]));

@@ -20,6 +20,13 @@ public class TableTests
     }
 
     [Fact]
+    public void Numbers_with_a_percent_sign_names_of_angles_and_of_axes_stay_in_one_line()
+    {
+        XElement table = XElement.Parse(Table.Of("t", "a", "b", "c").Row("97.9 %", "L 100x100x10", "about v–v here").Shown()[0].Content);
+        Assert.Equal(["97.9\u00a0%", "L\u00a0100x100x10", "about v\u2060–\u2060v here"], table.Descendants("td").Select(c => c.Value));
+    }
+
+    [Fact]
     public void A_terminal_sees_aligned_columns() =>
         Assert.Equal("Springs c & <hinges>\nthickness (mm)  c (kNm/rad)  remark\n            10        46.03   a < b\n            12        79.54   a < b", Springs.ToString());
 
