@@ -51,7 +51,7 @@ public static partial class Plot
             .Line($"factor, safe for {Figures.Text(100 * correction.RequiredShare)} % of the cases", x, x.Select(correction.At))
             .Line("fit", x, x.Select(correction.FitAt))
             .Points("cases", grid.Cases.Select(correction.ValueOf), grid.Cases.Select(c => c.Ratio(correction.Model)));
-        return WithBranches(chart, grid, correction.ValueOf, correction.Model).AtY(1, "factor 1").XFrom(0, correction.To + 0.1 * Math.Abs(correction.To));
+        return WithBranches(chart, grid, correction.ValueOf, correction.Model).AtY(1, "factor 1").XFrom(0, correction.To + 0.2 * Math.Abs(correction.To));
     }
 
     /// <summary>
@@ -97,7 +97,7 @@ public static partial class Plot
             .LineAndPoints("median", x, rising.Select(c => c.Ratios.Median)).LineAndPoints("5 % fractile", x, rising.Select(c => c.Ratios.Fractile(0.05)))
             .LineAndPoints("lowest", x, rising.Select(c => c.Ratios.Minimum))
             // Room for the words at the line, which would stand on the last points.
-            .AtY(1, "above: on the safe side").XFrom(0, 1.3 * x[^1]);
+            .AtY(1, "above: safe").XFrom(0, 1.35 * x[^1]);
         return choice.Chosen is { } best ? chart.AtX(best.Divisor, $"chosen: L/{Figures.Text(best.Divisor)}") : chart;
     }
 

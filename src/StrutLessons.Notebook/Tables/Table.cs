@@ -13,7 +13,7 @@ namespace StrutLessons.Notebook.Tables;
 /// </summary>
 public sealed record Table : IShown
 {
-    private const string Cell = "border:0;border-bottom:1px solid rgba(128,128,128,.4);background:none;padding:.3em .9em .3em 0;";
+    private const string Cell = "border:0;border-bottom:1px solid rgba(128,128,128,.4);background:none;padding:.3em .7em .3em 0;";
 
     private Table(string title, ImmutableArray<string> columns, ImmutableArray<ImmutableArray<object>> rows)
     {
