@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using StrutLessons.Member;
 using StrutLessons.Stress;
 
@@ -39,14 +40,7 @@ internal readonly ref struct Crossing
     internal bool Tension { get; }
 
     /// <summary>Largest stress in the sense that counts, at one load.</summary>
-    internal Trial Try(double load)
-    {
-        Peak peak = new StressWave(in strut, load).Largest(Compression, Tension);
-        var trial = new Trial(
-            load, peak.Stress, peak.Sense > 0 ? CapacityReason.Compression : CapacityReason.Tension, peak.Corner, peak.Eta);
-        trace?.Add(trial);
-        return trial;
-    }
+    internal Trial Try(double load) => Note(load, new StressWave(in strut, load).Largest(Compression, Tension));
 
     internal double Share(double load) => Try(load).Stress / strut.YieldStrength;
 
@@ -80,7 +74,12 @@ internal readonly ref struct Crossing
     /// <param name="lower">A load that does not yield as far as the scan can tell.</param>
     /// <param name="upper">A load that yields.</param>
     /// <param name="found">The crossing.</param>
-    internal bool CloseIn(ScanPoint earlier, ScanPoint lower, ScanPoint upper, out FirstYieldLoad found)
+    /// <param name="follow">
+    /// True to follow the peak that was largest at the first trial: quicker than looking everywhere at every trial. At the end the
+    /// whole strut is looked at; if another peak is larger there, or the peak jumps, all is done again without following.
+    /// </param>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    internal bool CloseIn(ScanPoint earlier, ScanPoint lower, ScanPoint upper, out FirstYieldLoad found, bool follow = true)
     {
         double exact = double.IsNaN(lower.Exact) && lower.Share > 0.9 ? Share(lower.Load) : lower.Exact;
         if (exact >= 1)
@@ -104,32 +103,58 @@ internal readonly ref struct Crossing
             slope = there > 0 ? there : slope;
         }
 
+        Peak peak = default;
         Trial trial = default, last = default;
         double fLast = 0, chordLast = 0, before = 0;
         int alike = 0;
         for (int i = 0; i < 100; i++)
         {
             load = load > low && load < high && i % 12 != 11 ? load : 0.5 * (low + high);
-            trial = Try(load);
+            var wave = new StressWave(in strut, load);
+            bool follows = follow && i > 0;
+            if (!follows)
+            {
+                peak = wave.Largest(Compression, Tension);
+            }
+            else if (!wave.Follow(ref peak))
+            {
+                return CloseIn(earlier, lower, upper, out found, follow: false);
+            }
+
+            trial = Note(load, peak);
             double f = Straight(load, trial.Stress / strut.YieldStrength);
             (low, high) = f >= 0 ? (low, load) : (load, high);
             double way = load - last.Load, chord = i == 0 || f == fLast ? slope : (f - fLast) / way;
-            alike = i > 0 && trial.Corner == last.Corner && trial.Sense == last.Sense ? alike + 1 : 0;
+            bool same = trial.Corner == last.Corner && trial.Sense == last.Sense && Math.Abs(trial.Eta - last.Eta) < 0.3;
+            alike = i > 0 && same ? alike + 1 : 0;
             // Three trials at the same corner lie on a parabola: its slope at the last of them is better than the chord's.
             double curved = alike > 1 ? chord + way * (chord - chordLast) / (load - before) : chord;
             slope = curved > 0.5 * chord ? curved : chord;
             double step = -f / slope;
-            // What a step leaves is of the order of this step times the ones before, as long as the same corner governs.
+            // What a step leaves is of the order of this step times the ones before, as long as the same corner governs, in terms of
+            // the load or of its distance to the pole at N_cr.
+            double scale = Math.Min(load, Critical - load);
             double left = Math.Abs(step) * alike switch
             {
                 0 => 1e-3,
-                1 => Math.Abs(way) / load,
-                _ => Math.Abs(way) / load * Math.Min(1, 30 * Math.Abs(load - before) / load),
+                1 => 10 * Math.Abs(way) / scale,
+                _ => Math.Abs(way) / scale * Math.Min(1, 30 * Math.Abs(load - before) / scale),
             };
             (before, chordLast, last, fLast) = (last.Load, chord, trial, f);
             load += step;
-            if (left <= 1e-12 * load || high - low <= 4e-16 * high)
+            if (left <= 1e-11 * load || high - low <= 4e-16 * high)
             {
+                if (follows)
+                {
+                    Peak largest = wave.Largest(Compression, Tension);
+                    if (largest.Stress > peak.Stress + 1e-12 * Math.Abs(peak.Stress))
+                    {
+                        return CloseIn(earlier, lower, upper, out found, follow: false);
+                    }
+
+                    trial = TrialOf(last.Load, largest);
+                }
+
                 break;
             }
         }
@@ -141,6 +166,16 @@ internal readonly ref struct Crossing
         return !(line > 0 && found.Load - lower.Load > 1.3 * line
                 && ClimbHump(lower.Load, lower.Load + line, found.Load * (1 - 1e-6), out ScanPoint top))
             || CloseIn(earlier, lower, top, out found);
+    }
+
+    private static Trial TrialOf(double load, in Peak peak) =>
+        new(load, peak.Stress, peak.Sense > 0 ? CapacityReason.Compression : CapacityReason.Tension, peak.Corner, peak.Eta);
+
+    private Trial Note(double load, in Peak peak)
+    {
+        Trial trial = TrialOf(load, peak);
+        trace?.Add(trial);
+        return trial;
     }
 
     private double Straight(double load, double share) => (share - 1) * (1 - load / Critical);

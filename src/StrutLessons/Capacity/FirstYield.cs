@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using StrutLessons.Member;
 
@@ -39,9 +40,6 @@ internal static class FirstYield
 
     /// <summary>Closer to N_cr than this nothing can be told from N_cr itself.</summary>
     private const double Nearest = 1e-10;
-
-    /// <summary>The scan's stations may miss up to 6 % of a stress that waves along the strut: closer to yielding, look exactly.</summary>
-    private const double LookCloser = 0.93;
 
     /// <summary>Between the loads of the scan a hump may rise by a quarter above them.</summary>
     private const double HumpWorthClimbing = 0.8;
@@ -91,18 +89,21 @@ internal static class FirstYield
             : new(critical, CapacityReason.Bifurcation, 0, 0);
 
     /// <summary>Scans from N = (1 − from) N_cr up to (1 − to) N_cr and closes in on the first crossing.</summary>
+    // Kept apart: inlined into one another, the steps of the search have more locals than the compiler follows.
+    [MethodImpl(MethodImplOptions.NoInlining)]
     private static bool Scan(in Crossing search, double from, double to, out FirstYieldLoad found)
     {
-        double ratio = Math.Exp(Math.Log(to / from) / ScanLoads);
-        double ratio2 = ratio * ratio;
-        Vector256<double> distance = from * Vector256.Create(ratio, ratio2, ratio2 * ratio, ratio2 * ratio2);
+        // Half a step at first: the slope close to the start tells early whether the stress grows ever faster.
+        double half = Math.Exp(Math.Log(to / from) / (2 * ScanLoads - 1));
+        double ratio = half * half, ratio2 = ratio * ratio;
+        Vector256<double> distance = from / half * Vector256.Create(ratio, ratio2, ratio2 * ratio, ratio2 * ratio2);
         double start = (1 - from) * search.Critical;
         var before = new ScanPoint(start, start > 0 ? search.Share(start) : 0);
         ScanPoint earlier = before;
         for (int i = 0; i < ScanLoads; i += 4)
         {
             Vector256<double> loads = search.Critical * (Vector256<double>.One - distance);
-            Vector256<double> shares = LoadScan.Utilisation(search.Strut, new Lane4(loads), search.Compression, search.Tension).Value;
+            Vector256<double> shares = LoadScan.Utilisation(search.Strut, new Lane4(loads), search.Compression, search.Tension, out Lane4 hidden).Value;
             for (int j = 0; j < 4; j++)
             {
                 var here = new ScanPoint(loads.GetElement(j), shares.GetElement(j));
@@ -116,7 +117,7 @@ internal static class FirstYield
                     return search.CloseIn(earlier, before, here, out found);
                 }
 
-                if (here.Share > LookCloser)
+                if (here.Share + hidden.Value.GetElement(j) >= 1)
                 {
                     here = here with { Exact = search.Share(here.Load) };
                     if (here.Exact >= 1)

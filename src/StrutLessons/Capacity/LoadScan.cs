@@ -11,25 +11,42 @@ internal static class LoadScan
 {
     private const int Stations = 5;
 
+    /// <summary>|1 − ρ| below which W is taken at its limit.</summary>
+    private const double NearEuler = 1e-7;
+
     /// <summary>cos(πη/2) and the limit of W for ρ → 1 at η = 1/9, 3/9, …, 1.</summary>
     private static readonly FiveNumbers BowCos = AtStations(eta => Math.Cos(Math.PI / 2 * eta));
     private static readonly FiveNumbers EulerShape = AtStations(eta => Math.PI / 4 * eta * Math.Sin(Math.PI / 2 * eta));
 
-    /// <summary>Utilisation of the loads, each against the yield criteria asked for.</summary>
-    internal static Lane4 Utilisation(in StrutNumbers strut, Lane4 load, bool compression, bool tension)
+    /// <summary>Utilisation of the loads at the stations, each against the yield criteria asked for.</summary>
+    /// <param name="strut">The strut.</param>
+    /// <param name="load">Loads, N.</param>
+    /// <param name="compression">True if compression counts.</param>
+    /// <param name="tension">True if tension counts.</param>
+    /// <param name="hidden">By how much the utilisation between the stations may exceed that at them.</param>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    internal static Lane4 Utilisation(in StrutNumbers strut, Lane4 load, bool compression, bool tension, out Lane4 hidden)
     {
         var stiffness = new EndStiffness<Lane4>(strut, load);
         var ends = new EndRotations<Lane4>(strut, stiffness);
         var u = new PlaneWave<Lane4>(stiffness.U, ends.BowU, ends.U, strut.Length, strut.BowU);
         var v = new PlaneWave<Lane4>(stiffness.V, ends.BowV, ends.V, strut.Length, strut.BowV);
-        Lane4 mean = load * Lane4.Of(1 / strut.Area), e = Lane4.Of(strut.E);
+        Lane4 mean = load * Lane4.Of(1 / strut.Area);
         var most = Lane4.Of(double.NegativeInfinity);
-        Turner turnU = new(u.H), turnV = new(v.H);
+        double farU = 0, farV = 0;
+        for (int corner = 0; corner < 5; corner++)
+        {
+            farU = Math.Max(farU, Math.Abs(strut.CornersU[corner]));
+            farV = Math.Max(farV, Math.Abs(strut.CornersV[corner]));
+        }
+
+        // Between two stations a function rises above both by at most |f''| Δη²/8.
+        hidden = Lane4.Of(strut.E / strut.YieldStrength / (2 * 9 * 9)) * (Lane4.Of(farU) * u.SteepestBend() + Lane4.Of(farV) * v.SteepestBend());
+        var planeU = new ScanWave(u, strut.E);
+        var planeV = new ScanWave(v, strut.E);
         for (int i = 0; i < Stations; i++)
         {
-            Lane4 evenU = e * (u.Cos * turnU.Cos + u.Bow * Shape(u, turnU.Cos, i));
-            Lane4 evenV = e * (v.Cos * turnV.Cos + v.Bow * Shape(v, turnV.Cos, i));
-            Lane4 oddU = e * u.Sin * turnU.Sin, oddV = e * v.Sin * turnV.Sin;
+            Lane4 evenU = planeU.Even(i), oddU = planeU.Odd, evenV = planeV.Even(i), oddV = planeV.Odd;
             for (int corner = 0; corner < 5; corner++)
             {
                 Lane4 ru = Lane4.Of(strut.CornersU[corner]), rv = Lane4.Of(strut.CornersV[corner]);
@@ -38,18 +55,12 @@ internal static class LoadScan
                 most = tension ? Lane4.Max(most, odd - even) : most;
             }
 
-            turnU = turnU.Next();
-            turnV = turnV.Next();
+            planeU.Advance();
+            planeV.Advance();
         }
 
         return most * Lane4.Of(1 / strut.YieldStrength);
     }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Lane4 Shape(in PlaneWave<Lane4> wave, Lane4 cos, int station) =>
-        Lane4.WhereLess(Lane4.Abs(wave.OneMinusRho), 1e-7,
-            Lane4.Of(EulerShape[station]),
-            (cos - Lane4.Of(BowCos[station])) / wave.OneMinusRho);
 
     private static FiveNumbers AtStations(Func<double, double> function)
     {
@@ -62,31 +73,30 @@ internal static class LoadScan
         return values;
     }
 
-    /// <summary>sin hη and cos hη from one station to the next by the addition theorem.</summary>
-    private readonly struct Turner
+    /// <summary>E d'' of one plane at the stations, one after another; sines and cosines by the addition theorem.</summary>
+    private struct ScanWave
     {
-        private readonly Lane4 stepSin, stepCos;
+        private readonly Lane4 stepSin, stepCos, cosine, sine, bow, limit;
+        private Lane4 sin, cos;
 
-        internal Turner(Lane4 h)
+        internal ScanWave(in PlaneWave<Lane4> wave, double e)
         {
-            (Sin, Cos) = Lane4.SinCos(h * Lane4.Of(1.0 / 9));
-            stepSin = Lane4.Of(2) * Sin * Cos;
-            stepCos = Lane4.Of(1) - Lane4.Of(2) * Sin * Sin;
+            (sin, cos) = Lane4.SinCos(wave.H * Lane4.Of(1.0 / 9));
+            stepSin = Lane4.Of(2) * sin * cos;
+            stepCos = Lane4.Of(1) - Lane4.Of(2) * sin * sin;
+            // W = (cos hη − cos(πη/2))/(1 − ρ), and its limit close to ρ = 1.
+            Lane4 gap = Lane4.Abs(wave.OneMinusRho), bowed = Lane4.Of(e) * wave.Bow, none = Lane4.Of(0);
+            bow = Lane4.WhereLess(gap, NearEuler, none, bowed / wave.OneMinusRho);
+            limit = Lane4.WhereLess(gap, NearEuler, bowed, none);
+            cosine = Lane4.Of(e) * wave.Cos + bow;
+            sine = Lane4.Of(e) * wave.Sin;
         }
 
-        private Turner(Lane4 sin, Lane4 cos, Lane4 stepSin, Lane4 stepCos)
-        {
-            Sin = sin;
-            Cos = cos;
-            this.stepSin = stepSin;
-            this.stepCos = stepCos;
-        }
+        internal readonly Lane4 Odd => sine * sin;
 
-        internal Lane4 Sin { get; }
+        internal readonly Lane4 Even(int station) =>
+            cosine * cos - bow * Lane4.Of(BowCos[station]) + limit * Lane4.Of(EulerShape[station]);
 
-        internal Lane4 Cos { get; }
-
-        [MethodImpl(MethodImplOptions.AggressiveInlining)]
-        internal Turner Next() => new(Sin * stepCos + Cos * stepSin, Cos * stepCos - Sin * stepSin, stepSin, stepCos);
+        internal void Advance() => (sin, cos) = (sin * stepCos + cos * stepSin, cos * stepCos - sin * stepSin);
     }
 }

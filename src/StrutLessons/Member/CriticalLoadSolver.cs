@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace StrutLessons.Member;
 
 /// <summary>
@@ -52,6 +54,7 @@ internal static class CriticalLoadSolver
     private static bool IsLowest(in StrutNumbers strut, double load, double clamped) =>
         load < clamped && CountBelow(strut, load * (1 - 1e-11)) == 0;
 
+    [MethodImpl(MethodImplOptions.NoInlining)]
     private static double Iterate(in StrutNumbers strut, double start, double clamped)
     {
         double load = start;

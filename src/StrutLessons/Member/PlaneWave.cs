@@ -26,4 +26,12 @@ internal readonly struct PlaneWave<T> where T : struct, ILane<T>
     internal readonly T Sin;
 
     internal readonly T Bow;
+
+    /// <summary>A bound of |d²(d'')/dη²| over the whole bar, 1/mm.</summary>
+    internal T SteepestBend()
+    {
+        // |W| ≤ (π²/8) η² ≤ 1.24 wherever both sinc factors are at most 1.
+        T h2 = H * H;
+        return h2 * (T.Abs(Cos) + T.Abs(Sin)) + T.Abs(Bow) * (T.Of(Math.PI * Math.PI / 4) + T.Of(1.24) * h2);
+    }
 }

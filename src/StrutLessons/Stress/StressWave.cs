@@ -1,3 +1,5 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using StrutLessons.Member;
 
@@ -26,7 +28,6 @@ internal readonly ref struct StressWave
     private readonly ref readonly StrutNumbers strut;
     private readonly PlaneWave<Lane1> u, v;
     private readonly double mean;
-    private readonly Vector256<double> evenUA, evenUB, oddUA, oddUB, evenVA, evenVB, oddVA, oddVB;
 
     internal StressWave(ref readonly StrutNumbers strut, double load)
     {
@@ -36,16 +37,27 @@ internal readonly ref struct StressWave
         u = new PlaneWave<Lane1>(stiffness.U, ends.BowU, ends.U, strut.Length, strut.BowU);
         v = new PlaneWave<Lane1>(stiffness.V, ends.BowV, ends.V, strut.Length, strut.BowV);
         mean = load / strut.Area;
-        (evenUA, oddUA) = Parts(u, EtaA, CosA, strut.E);
-        (evenUB, oddUB) = Parts(u, EtaB, CosB, strut.E);
-        (evenVA, oddVA) = Parts(v, EtaA, CosA, strut.E);
-        (evenVB, oddVB) = Parts(v, EtaB, CosB, strut.E);
+    }
+
+    /// <summary>Follows the peak of one corner from where it was at another load. False if it is not near there any more.</summary>
+    internal bool Follow(ref Peak peak)
+    {
+        CornerWave wave = Corner(peak.Corner, peak.Sense);
+        double eta = Climb(wave, peak.Eta, peak.Eta, 1e-3);
+        bool near = Math.Abs(eta - peak.Eta) < HalfGap;
+        peak = peak with { Stress = peak.Sense * mean + wave.At(eta), Eta = eta };
+        return near;
     }
 
     /// <summary>The largest stress over the whole strut and all corners, in compression, in tension, or in either sense.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
     internal Peak Largest(bool compression, bool tension)
     {
-        Span<double> pressed = stackalloc double[5], pulled = stackalloc double[5];
+        (Vector256<double> evenUA, Vector256<double> oddUA) = Parts(u, EtaA, CosA, strut.E);
+        (Vector256<double> evenUB, Vector256<double> oddUB) = Parts(u, EtaB, CosB, strut.E);
+        (Vector256<double> evenVA, Vector256<double> oddVA) = Parts(v, EtaA, CosA, strut.E);
+        (Vector256<double> evenVB, Vector256<double> oddVB) = Parts(v, EtaB, CosB, strut.E);
+        Span<double> pressed = stackalloc double[5], pulled = stackalloc double[5], stations = stackalloc double[16];
         double highest = double.NegativeInfinity, farU = 0, farV = 0;
         for (int corner = 0; corner < 5; corner++)
         {
@@ -59,19 +71,20 @@ internal readonly ref struct StressWave
         }
 
         // Between two stations a function rises above both by at most |f''| Δη²/8: only these stations can lead to the peak.
-        double steepest = strut.E * (farU * Bound(u) + farV * Bound(v));
+        double steepest = strut.E * (farU * u.SteepestBend().Value + farV * v.SteepestBend().Value);
         double threshold = highest - steepest * HalfGap * HalfGap / 2;
         var peak = new Peak(double.NegativeInfinity, 1, 0, 0);
         for (int corner = 0; corner < 5; corner++)
         {
-            if (pressed[corner] >= threshold)
+            for (double sense = 1; sense >= -1; sense -= 2)
             {
-                Refine(corner, 1, threshold, ref peak);
-            }
-
-            if (pulled[corner] >= threshold)
-            {
-                Refine(corner, -1, threshold, ref peak);
+                if ((sense > 0 ? pressed : pulled)[corner] >= threshold)
+                {
+                    double ru = sense * strut.CornersU[corner], rv = sense * strut.CornersV[corner];
+                    Spread(stations, ru * evenUA + rv * evenVA, ru * oddUA + rv * oddVA, 0);
+                    Spread(stations, ru * evenUB + rv * evenVB, ru * oddUB + rv * oddVB, 4);
+                    Refine(corner, sense, stations, threshold, ref peak);
+                }
             }
         }
 
@@ -88,7 +101,7 @@ internal readonly ref struct StressWave
         {
             for (int i = 0; i < 16; i++)
             {
-                double eta = Climb(sense * strut.CornersU[corner], sense * strut.CornersV[corner], (2 * i - 15) * HalfGap, (2 * i - 15) * HalfGap, 1e-9);
+                double eta = Climb(Corner(corner, sense), (2 * i - 15) * HalfGap, (2 * i - 15) * HalfGap, 1e-9);
                 double stress = sense * At(corner, eta);
                 if (stress >= level - tie && !peaks.Exists(p => p.Corner == corner && Math.Abs(p.Eta - eta) < 1e-6))
                 {
@@ -101,12 +114,12 @@ internal readonly ref struct StressWave
     }
 
     /// <summary>Stress at a corner, MPa, compression positive.</summary>
-    internal double At(int corner, double eta)
-    {
-        double bowCos = Math.Cos(Math.PI / 2 * eta);
-        return mean + strut.E
-            * (strut.CornersU[corner] * PlaneCurvature.Value(u, eta, bowCos) + strut.CornersV[corner] * PlaneCurvature.Value(v, eta, bowCos));
-    }
+    internal double At(int corner, double eta) => mean + Corner(corner, 1).At(eta);
+
+    /// <summary>Bending stress of a corner, counted positive in one sense.</summary>
+    [UnscopedRef]
+    private CornerWave Corner(int corner, double sense) =>
+        new(in u, in v, sense * strut.E * strut.CornersU[corner], sense * strut.E * strut.CornersV[corner]);
 
     private static double Highest(Vector256<double> values)
     {
@@ -115,13 +128,10 @@ internal readonly ref struct StressWave
     }
 
     /// <summary>Every local peak among the stations that reaches the threshold is followed to its exact place.</summary>
-    private void Refine(int corner, double sense, double threshold, ref Peak peak)
+    private void Refine(int corner, double sense, ReadOnlySpan<double> f, double threshold, ref Peak peak)
     {
-        double ru = sense * strut.CornersU[corner], rv = sense * strut.CornersV[corner];
-        Span<double> f = stackalloc double[16];
-        Spread(f, ru * evenUA + rv * evenVA, ru * oddUA + rv * oddVA, 0);
-        Spread(f, ru * evenUB + rv * evenVB, ru * oddUB + rv * oddVB, 4);
         double shift = sense * mean;
+        CornerWave wave = Corner(corner, sense);
         for (int i = 0; i < 16; i++)
         {
             if (f[i] + shift >= threshold && (i == 0 || f[i] >= f[i - 1]) && (i == 15 || f[i] >= f[i + 1]))
@@ -129,8 +139,8 @@ internal readonly ref struct StressWave
                 // After a step of 1e-3 the place is off by some 1e-6, which costs 1e-12 of the stress: it is flat at its peak.
                 double station = (2 * i - 15) * HalfGap;
                 double start = i is 0 or 15 ? station : station + HalfGap * (f[i - 1] - f[i + 1]) / (f[i - 1] - 2 * f[i] + f[i + 1]);
-                double eta = Climb(ru, rv, station, start, 1e-3);
-                double value = sense * At(corner, eta);
+                double eta = Climb(wave, station, start, 1e-3);
+                double value = shift + wave.At(eta);
                 // Mirrored corners of an equal angle and mirrored halves of the strut tie; rounding must not choose between them.
                 if (value > peak.Stress + 1e-13 * Math.Abs(value))
                 {
@@ -154,12 +164,12 @@ internal readonly ref struct StressWave
     /// The place of a maximum next to a station: the end itself, or Newton's method kept between the neighbouring stations.
     /// It begins at <paramref name="start"/> (the top of a parabola through the stations) and stops after a step shorter than <paramref name="lastStep"/>; the error left is of the order of that step squared.
     /// </summary>
-    private double Climb(double ru, double rv, double station, double start, double lastStep)
+    private static double Climb(in CornerWave wave, double station, double start, double lastStep)
     {
         double eta = start, low = station - 2 * HalfGap, high = station + 2 * HalfGap;
         if (high > 1)
         {
-            if (Slope(ru, rv, 1) >= 0)
+            if (wave.Slopes(1).First >= 0)
             {
                 return 1;
             }
@@ -168,7 +178,7 @@ internal readonly ref struct StressWave
         }
         else if (low < -1)
         {
-            if (Slope(ru, rv, -1) <= 0)
+            if (wave.Slopes(-1).First <= 0)
             {
                 return -1;
             }
@@ -178,10 +188,7 @@ internal readonly ref struct StressWave
 
         for (int i = 0; i < 50; i++)
         {
-            (double bowSin, double bowCos) = Math.SinCos(Math.PI / 2 * eta);
-            (double du, double ddu) = PlaneCurvature.Slopes(u, eta, bowSin, bowCos);
-            (double dv, double ddv) = PlaneCurvature.Slopes(v, eta, bowSin, bowCos);
-            double slope = ru * du + rv * dv, bend = ru * ddu + rv * ddv;
+            (double slope, double bend) = wave.Slopes(eta);
             if (slope > 0)
             {
                 low = eta;
@@ -210,8 +217,6 @@ internal readonly ref struct StressWave
         return eta;
     }
 
-    private double Slope(double ru, double rv, double eta) => ru * PlaneCurvature.Slopes(u, eta).First + rv * PlaneCurvature.Slopes(v, eta).First;
-
     private static (Vector256<double> Even, Vector256<double> Odd) Parts(
         in PlaneWave<Lane1> wave, Vector256<double> eta, Vector256<double> cosBow, double e)
     {
@@ -221,13 +226,5 @@ internal readonly ref struct StressWave
             ? (cos - cosBow) * (1 / gap)
             : PlaneCurvature.NearEulerShape(h, eta);
         return ((e * wave.Cos.Value) * cos + (e * wave.Bow.Value) * w, (e * wave.Sin.Value) * sin);
-    }
-
-    /// <summary>A bound of |d²(d'')/dη²| in one plane.</summary>
-    private static double Bound(in PlaneWave<Lane1> wave)
-    {
-        // |W| ≤ (π²/8) η² ≤ 1.24 wherever both sinc factors are at most 1.
-        double h2 = wave.H.Value * wave.H.Value;
-        return h2 * (Math.Abs(wave.Cos.Value) + Math.Abs(wave.Sin.Value)) + Math.Abs(wave.Bow.Value) * (Math.PI * Math.PI / 4 + 1.24 * h2);
     }
 }
