@@ -35,6 +35,7 @@ internal sealed record ReferenceCase(RodMesh Mesh, PathSettings Settings, double
         return new JsonObject
         {
             ["bow"] = bow.Name, ["reason"] = StrutCaseSolver.Word(path.Reason.ToString()), ["peak_load_N"] = Results.Number(p?.Load), ["stable_to_peak"] = path.StableToPeak,
+            ["lowest_peak_load_N"] = p is null ? null : Results.Number(path.LowestPeakLoad),
             ["shear_centre_mid_mm"] = p is null ? null : Results.Pair(p.ShearCentreMid), ["centroid_mid_mm"] = p is null ? null : Results.Pair(p.CentroidMid),
             ["twist_mid_rad"] = Results.Number(p?.TwistMid), ["shortening_mm"] = Results.Number(p?.Shortening), ["slope_end_1_rad"] = p is null ? null : Results.Pair(p.EndSlope1),
             ["slope_end_2_rad"] = p is null ? null : Results.Pair(p.EndSlope2), ["yielded_fraction"] = Results.Number(p?.YieldedFraction), ["largest_plastic_strain"] = Results.Number(p?.LargestPlasticStrain),

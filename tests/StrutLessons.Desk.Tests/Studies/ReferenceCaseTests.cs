@@ -124,6 +124,7 @@ public sealed class ReferenceCaseTests(ReferenceRun run) : IClassFixture<Referen
         var peak = Peak("path");
         Closeness.Relative(Want("N_u"), peak.GetProperty("peak_load_N").GetDouble(), 0.005, id);
         Assert.True(peak.GetProperty("stable_to_peak").GetBoolean());
+        Assert.Equal(peak.GetProperty("peak_load_N").GetDouble(), peak.GetProperty("lowest_peak_load_N").GetDouble());
         Vector("vC_mid", "wC_mid", peak.GetProperty("centroid_mid_mm"));
         Vector("vS_mid", "wS_mid", peak.GetProperty("shear_centre_mid_mm"));
         Closeness.Relative(-Want("twist_mid_rad"), peak.GetProperty("twist_mid_rad").GetDouble(), 0.03, id + " twist", Math.Max(Math.Abs(Want("twist_mid_rad")), 1e-3));
