@@ -15,7 +15,7 @@ internal sealed class HelpWithExamples(HelpAction usual) : SynchronousCommandLin
         ["study"] = ["study cases.json --out results.json", "study grid.json --out part-1.csv --part 1/4 --threads 2"],
         ["merge"] = ["merge part-1.csv part-2.csv --out whole.parquet"],
         ["plot"] = ["plot results.csv --x slenderness --y capacity --by section --out figure.svg", "plot grid.json --kind tornado --out tornado.svg"],
-        ["measure"] = ["measure", "measure --struts 1000 100000 --threads 1"],
+        ["measure"] = ["measure", "measure --struts 1000 100000 --threads 1", "measure --starts 10"],
         ["run"] = ["run", "run notebooks/01-the-angle-and-its-axes.ipynb --times", "run my-lessons --limit 30"],
         ["jupyter"] = ["jupyter", "jupyter --remove"],
         ["ready"] = ["ready"],

@@ -35,10 +35,14 @@ internal static class Measurement
             }
         }
         output.WriteLine();
-        output.WriteLine($"{Processor()}, {Environment.ProcessorCount} cores, {RuntimeInformation.OSDescription.Trim()}, {RuntimeInformation.FrameworkDescription}.");
+        output.WriteLine(Machine());
         File.Delete(file);
         File.Delete(StudyFile.DescriptionOf(file));
     }
+
+    /// <summary>The machine in words, for below a table.</summary>
+    internal static string Machine() =>
+        $"{Processor()}, {Environment.ProcessorCount} cores, {RuntimeInformation.OSDescription.Trim()}, {RuntimeInformation.FrameworkDescription}.";
 
     private static (double Time, double Core) Once(int struts, int threads, string file, CancellationToken cancel)
     {

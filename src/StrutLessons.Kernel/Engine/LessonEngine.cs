@@ -1,11 +1,6 @@
 using System.Diagnostics;
-using System.Reflection;
-using System.Text;
-using Microsoft.CodeAnalysis.CSharp.Scripting;
-using Microsoft.CodeAnalysis.Scripting;
 using Microsoft.DotNet.Interactive;
 using Microsoft.DotNet.Interactive.Commands;
-using Microsoft.DotNet.Interactive.CSharp;
 using Microsoft.DotNet.Interactive.Events;
 using StrutLessons.Kernel.Wire;
 using StrutLessons.Notebook;
@@ -24,31 +19,26 @@ internal sealed class LessonEngine : IDisposable
     private volatile Interruption? _running;
     private volatile CellOutputs? _outputs;
 
-    private LessonEngine(LiveViews views)
+    private LessonEngine(LiveViews views, ScriptKernel cells)
     {
         _views = views;
-        var csharp = new CSharpKernel();
-        csharp.AddAssemblyReferences(Preload.AssemblyFiles);
-        KeepLineNumbers(csharp);
-        csharp.AddMiddleware(RunCodeAsync);
-        _engine = new CompositeKernel { csharp };
-        _engine.DefaultKernelName = csharp.Name;
+        cells.AddMiddleware(RunCodeAsync);
+        _engine = new CompositeKernel { cells };
+        _engine.DefaultKernelName = cells.Name;
     }
 
-    /// <summary>Loads the library and runs an empty cell, so that the first real one does not wait for the compiler.</summary>
+    /// <summary>Loads the library into the compiler, so that the first cell does not wait for it.</summary>
     /// <param name="liveControls">True if the controls of live views will be moved by messages.</param>
     /// <param name="viewStem">Beginning of the names of live views.</param>
     internal static async Task<LessonEngine> StartAsync(bool liveControls = false, string viewStem = "live")
     {
-        // The engine spends its start on composing itself, the first cell on the compiler's own start: both at once.
-        var compiler = Task.Run(StartCompilerAsync);
+        // The compiler's start takes longest; what else the engine needs comes up beside it.
+        var cells = new ScriptKernel();
+        var preload = Task.Run(cells.PreloadAsync);
         Rendering.Install();
-        var engine = new LessonEngine(new LiveViews(liveControls, viewStem));
-        var start = await engine._engine.SendAsync(new SubmitCode(Preload.Code)).ConfigureAwait(false);
-        await compiler.ConfigureAwait(false);
-        return start.Events.OfType<CommandFailed>().FirstOrDefault() is { } failed
-            ? throw new InvalidOperationException("The lessons' library cannot be loaded into the engine: " + failed.Message)
-            : engine;
+        var engine = new LessonEngine(new LiveViews(liveControls, viewStem), cells);
+        await preload.ConfigureAwait(false);
+        return engine;
     }
 
     /// <summary>Runs a cell and hands on its outputs as they come.</summary>
@@ -165,26 +155,4 @@ internal sealed class LessonEngine : IDisposable
     }
 
     public void Dispose() => _engine.Dispose();
-
-    private static async Task StartCompilerAsync()
-    {
-        var options = WithLineNumbers(ScriptOptions.Default.AddReferences(typeof(Enumerable).Assembly));
-        var state = await CSharpScript.RunAsync("using System.Linq;", options).ConfigureAwait(false);
-        await state.ContinueWithAsync("new[] { 1, 2 }.Sum()").ConfigureAwait(false);
-    }
-
-    private static ScriptOptions WithLineNumbers(ScriptOptions options) =>
-        options.WithEmitDebugInformation(true).WithFileEncoding(Encoding.UTF8);
-
-    /// <summary>
-    /// The engine hands a cell's code to the script compiler without debug information, so that no failure could name
-    /// its line. The engine is frozen at its last version and offers no switch; its options are reached by name.
-    /// </summary>
-    private static void KeepLineNumbers(CSharpKernel csharp)
-    {
-        var field = typeof(CSharpKernel).GetField("_scriptOptions", BindingFlags.Instance | BindingFlags.NonPublic)
-            ?? throw new MissingFieldException(nameof(CSharpKernel), "_scriptOptions");
-        var options = (ScriptOptions)field.GetValue(csharp)!;
-        field.SetValue(csharp, WithLineNumbers(options));
-    }
 }
