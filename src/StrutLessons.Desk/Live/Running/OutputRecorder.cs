@@ -9,7 +9,8 @@ internal sealed class OutputRecorder(IReadOnlyList<LiveCell> cells, Action<Say> 
     /// <summary>A cell that shows more than this many pieces is a mistake; the rest would only make the page slow.</summary>
     private const int MostPieces = 200;
 
-    private const int MostText = 1_000_000;
+    /// <summary>Characters: more of them would slow the browser down more than they would tell a reader.</summary>
+    private const int MostText = 200_000;
 
     // Lives as long as the lesson, so that no two figures share an id.
     private readonly Outputs _outputs = new();
