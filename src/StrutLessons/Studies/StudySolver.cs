@@ -139,9 +139,12 @@ internal sealed class StudySolver(StudyAnalyses needs, IReadOnlyList<RuleChoice>
         }
     }
 
-    /// <summary>Peak load of the reference; no value if it has none.</summary>
-    private static double Peak(Strut strut, double bow) =>
-        ReferenceAnalysis.Follow(ReferenceStrut.Of(strut, Bow.AlongU(strut.Section, bow)), RodMesh.Fast, PathSettings.PeakOnly).Peak?.Load ?? double.NaN;
+    /// <summary>Peak load of the reference, after a branch if that lowers it; no value if it has none.</summary>
+    private static double Peak(Strut strut, double bow)
+    {
+        LoadPath path = ReferenceAnalysis.Follow(ReferenceStrut.Of(strut, Bow.AlongU(strut.Section, bow)), RodMesh.Fast, PathSettings.PeakOnly);
+        return path.Peak is null ? double.NaN : path.LowestPeakLoad;
+    }
 
     private static Bow[] BowsOf(AngleSection section, double bow, BowSearch search) => search == BowSearch.BothSigns
         ? [Bow.AlongU(section, bow), Bow.AlongU(section, -bow)]

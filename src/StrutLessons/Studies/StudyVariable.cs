@@ -110,6 +110,9 @@ public sealed record StudyVariable
     /// <summary>Constant force of an adjacent tie.</summary>
     public static StudyVariable TieForce { get; } = new("tie force", "N", "constant force of an adjacent tie", (in s, v) => s with { TieForce = v });
 
+    /// <summary>Line of the tie.</summary>
+    public static StudyVariable TieEccentricity { get; } = new("tie eccentricity", "mm", "from the gusset's mid-plane to the line of an adjacent tie", (in s, v) => s with { TieEccentricity = v });
+
     /// <summary>Side of the tie.</summary>
     public static StudyVariable TieSide { get; } = Choice<TieSide>("tie side", "side of the gusset on which the tie lies", (in s, v) => s with { TieSide = (TieSide)v });
 
@@ -123,7 +126,7 @@ public sealed record StudyVariable
     public static IReadOnlyList<StudyVariable> All { get; } =
     [
         Section, Leg, Steel, YieldStrength, Length, Slenderness, Gauge, GaugeShare, BoltCount, BoltDiameter, Pitch, GussetThickness, GussetWidth, FreeLength, Taper,
-        Inclination, End, Method, InPlane, Girder, GirderSpan, Position, Height, Stiffened, HeldAgainstTwist, TieRatio, TieForce, TieSide, BowDivisor, Bows,
+        Inclination, End, Method, InPlane, Girder, GirderSpan, Position, Height, Stiffened, HeldAgainstTwist, TieRatio, TieForce, TieEccentricity, TieSide, BowDivisor, Bows,
     ];
 
     /// <summary>Name, for example <c>gusset thickness</c>.</summary>
