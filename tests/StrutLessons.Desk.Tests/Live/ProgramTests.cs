@@ -82,6 +82,6 @@ public sealed partial class ProgramTests : IDisposable
     [GeneratedRegex(@"http://127\.0\.0\.1:\d+/\?key=[\w-]{43}")]
     private static partial Regex Address();
 
-    [GeneratedRegex(@"(?<=\n)\d+(?=\s)")]
+    [GeneratedRegex(@"(?<=\n)\d+(?=\s|<)")]
     private static partial Regex Number();
 }
