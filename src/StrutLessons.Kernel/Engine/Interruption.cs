@@ -21,18 +21,34 @@ internal sealed class Interruption
     /// </summary>
     private const int LooksBeforeWaking = 5;
 
-    private readonly CancellationTokenSource _asked = new();
+    /// <summary>
+    /// A cell that shows something stops there by itself within this time. Force is for the others: on its way into the operating
+    /// system a thread must not be stopped, the runtime itself may fall.
+    /// </summary>
+    private static readonly TimeSpan Grace = TimeSpan.FromMilliseconds(150);
+
+    private readonly CancellationTokenSource _force = new();
     private volatile Thread? _thread;
+    private volatile bool _asked;
 
     /// <summary>True once somebody has asked to stop the cell.</summary>
-    internal bool IsAsked => _asked.IsCancellationRequested;
+    internal bool IsAsked => _asked;
 
     /// <summary>Asks the cell to stop and returns at once.</summary>
     internal void Ask()
     {
-        // Cancelling waits until the thread has taken notice, which it does not do while it sleeps: never on the caller's thread.
-        _ = _asked.CancelAsync();
-        _ = WakeAsync();
+        _asked = true;
+        _ = ForceAsync();
+    }
+
+    /// <summary>Called where a cell shows something: a good place to stop.</summary>
+    /// <exception cref="OperationCanceledException">Somebody has asked to stop the cell.</exception>
+    internal void ThrowIfAsked()
+    {
+        if (_asked)
+        {
+            throw new OperationCanceledException(CellOutputs.Interrupted);
+        }
     }
 
     /// <summary>The step of the engine's pipeline that runs the cell's code.</summary>
@@ -72,7 +88,7 @@ internal sealed class Interruption
         try
         {
 #pragma warning disable SYSLIB0046 // Made for hosts of scripts: there is no other way to stop code that does not co-operate.
-            System.Runtime.ControlledExecution.Run(code, _asked.Token);
+            System.Runtime.ControlledExecution.Run(code, _force.Token);
 #pragma warning restore SYSLIB0046
             return null;
         }
@@ -84,8 +100,11 @@ internal sealed class Interruption
         }
     }
 
-    private async Task WakeAsync()
+    private async Task ForceAsync()
     {
+        await Task.Delay(Grace).ConfigureAwait(false);
+        // Cancelling waits until the thread has taken notice, which it does not do while it sleeps: never waited for here.
+        _ = _force.CancelAsync();
         var asleep = 0;
         for (var waited = TimeSpan.Zero; waited < Patience && _thread is { } thread; waited += Pause)
         {

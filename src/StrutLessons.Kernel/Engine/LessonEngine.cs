@@ -51,7 +51,11 @@ internal sealed class LessonEngine : IDisposable
         var running = new Interruption();
         _running = running;
         _outputs = outputs;
-        Cells.Screen = outputs.Show;
+        Cells.Screen = (value, id, replaces) =>
+        {
+            running.ThrowIfAsked();
+            outputs.Show(value, id, replaces);
+        };
         using (_engine.KernelEvents.Subscribe(outputs))
         {
             await _engine.SendAsync(new SubmitCode(OwnReferences.Without(code)), CancellationToken.None).ConfigureAwait(false);
@@ -142,9 +146,15 @@ internal sealed class LessonEngine : IDisposable
             await next(command, context).ConfigureAwait(false);
             return;
         }
-        using (CellConsole.Lend(outputs.Emit))
+        using (CellConsole.Lend(Emit))
         {
             await running.RunAsync(command, context, next).ConfigureAwait(false);
+        }
+
+        void Emit(CellOutput output)
+        {
+            running.ThrowIfAsked();
+            outputs.Emit(output);
         }
     }
 
