@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using MathNet.Numerics.Statistics;
 using StrutLessons.Desk.Studies;
 using StrutLessons.Kernel.Client;
 
@@ -30,7 +31,7 @@ internal static class KernelStarts
                 taken.Add(await OneAsync(code, cancel).ConfigureAwait(false));
             }
             to.WriteLine(string.Create(CultureInfo.InvariantCulture,
-                $"| {words} | {starts} | {Median(taken, start => start.Seconds):0.00} | {taken.Min(start => start.Seconds):0.00} | {taken.Max(start => start.Seconds):0.00} | {Median(taken, start => start.CoreSeconds):0.00} | {Median(taken, start => start.NextCellMs):0} |"));
+                $"| {words} | {starts} | {taken.Select(start => start.Seconds).Median():0.00} | {taken.Min(start => start.Seconds):0.00} | {taken.Max(start => start.Seconds):0.00} | {taken.Select(start => start.CoreSeconds).Median():0.00} | {taken.Select(start => start.NextCellMs).Median():0} |"));
         }
         to.WriteLine();
         to.WriteLine(Measurement.Machine());
@@ -50,12 +51,6 @@ internal static class KernelStarts
         return first.Ending == CellEnding.Succeeded && next.Ending == CellEnding.Succeeded
             ? new Start(seconds, coreSeconds, nextMs)
             : throw new KernelException("A cell of the measurement failed; `ready` looks for the cause.");
-    }
-
-    private static double Median(List<Start> taken, Func<Start, double> value)
-    {
-        var sorted = taken.Select(value).Order().ToArray();
-        return (sorted[(sorted.Length - 1) / 2] + sorted[sorted.Length / 2]) / 2;
     }
 
     private readonly record struct Start(double Seconds, double CoreSeconds, double NextCellMs);

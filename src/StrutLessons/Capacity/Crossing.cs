@@ -71,7 +71,7 @@ internal readonly ref struct Crossing
 
     /// <summary>The crossing between two loads of which the upper one yields.</summary>
     /// <param name="earlier">The scan's load before the lower one; it only improves the first guess.</param>
-    /// <param name="lower">A load that does not yield as far as the scan can tell.</param>
+    /// <param name="lower">A load that does not yield: the scan and its bound, or an exact look, say so.</param>
     /// <param name="upper">A load that yields.</param>
     /// <param name="found">The crossing.</param>
     /// <param name="follow">
@@ -81,18 +81,11 @@ internal readonly ref struct Crossing
     [MethodImpl(MethodImplOptions.NoInlining)]
     internal bool CloseIn(ScanPoint earlier, ScanPoint lower, ScanPoint upper, out FirstYieldLoad found, bool follow = true)
     {
-        double exact = double.IsNaN(lower.Exact) && lower.Share > 0.9 ? Share(lower.Load) : lower.Exact;
-        if (exact >= 1)
-        {
-            // The scan's stations hid a crossing below its last load.
-            return CloseIn(earlier, new ScanPoint(0.95 * lower.Load, 0), lower with { Share = 1, Exact = exact }, out found);
-        }
-
         double low = lower.Load, high = upper.Load;
         double fLow = Straight(low, lower.Share), fHigh = Straight(high, upper.Share);
         double slope = (fHigh - fLow) / (high - low);
         // The scan's curve, shifted onto an exact value at one of its ends.
-        double shift = !double.IsNaN(exact) ? Straight(low, exact) - fLow : !double.IsNaN(upper.Exact) ? Straight(high, upper.Exact) - fHigh : 0;
+        double shift = !double.IsNaN(lower.Exact) ? Straight(low, lower.Exact) - fLow : !double.IsNaN(upper.Exact) ? Straight(high, upper.Exact) - fHigh : 0;
         double load = high - (fHigh + shift) / slope;
         if (earlier.Load > 0 && earlier.Load < low)
         {

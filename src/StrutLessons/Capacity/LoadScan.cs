@@ -33,15 +33,8 @@ internal static class LoadScan
         var v = new PlaneWave<Lane4>(stiffness.V, ends.BowV, ends.V, strut.Length, strut.BowV);
         Lane4 mean = load * Lane4.Of(1 / strut.Area);
         var most = Lane4.Of(double.NegativeInfinity);
-        double farU = 0, farV = 0;
-        for (int corner = 0; corner < 5; corner++)
-        {
-            farU = Math.Max(farU, Math.Abs(strut.CornersU[corner]));
-            farV = Math.Max(farV, Math.Abs(strut.CornersV[corner]));
-        }
-
         // Between two stations a function rises above both by at most |f''| Δη²/8.
-        hidden = Lane4.Of(strut.E / strut.YieldStrength / (2 * 9 * 9)) * (Lane4.Of(farU) * u.SteepestBend() + Lane4.Of(farV) * v.SteepestBend());
+        hidden = Lane4.Of(strut.E / strut.YieldStrength / (2 * 9 * 9)) * (Lane4.Of(strut.FarU) * u.SteepestBend() + Lane4.Of(strut.FarV) * v.SteepestBend());
         var planeU = new ScanWave(u, strut.E);
         var planeV = new ScanWave(v, strut.E);
         for (int i = 0; i < Stations; i++)

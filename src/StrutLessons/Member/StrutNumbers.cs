@@ -67,6 +67,8 @@ internal readonly struct StrutNumbers
         {
             CornersU[i] = section.AlongU(section.Corners[i].Position);
             CornersV[i] = section.AlongV(section.Corners[i].Position);
+            FarU = Math.Max(FarU, Math.Abs(CornersU[i]));
+            FarV = Math.Max(FarV, Math.Abs(CornersV[i]));
         }
     }
 
@@ -102,6 +104,9 @@ internal readonly struct StrutNumbers
     internal readonly ScaledSpring Spring1Y, Spring1Z, Spring2Y, Spring2Z;
 
     internal readonly FiveNumbers CornersU, CornersV;
+
+    /// <summary>Largest distance of a corner along u and along v, mm.</summary>
+    internal readonly double FarU, FarV;
 
     /// <summary>ê_v with ê_v·y > 0, as the section defines it.</summary>
     internal Planar AxisV => AxisU.Z > 0 ? new(AxisU.Z, -AxisU.Y) : new(-AxisU.Z, AxisU.Y);

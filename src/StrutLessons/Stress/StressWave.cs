@@ -58,7 +58,7 @@ internal readonly ref struct StressWave
         (Vector256<double> evenVA, Vector256<double> oddVA) = Parts(v, EtaA, CosA, strut.E);
         (Vector256<double> evenVB, Vector256<double> oddVB) = Parts(v, EtaB, CosB, strut.E);
         Span<double> pressed = stackalloc double[5], pulled = stackalloc double[5], stations = stackalloc double[16];
-        double highest = double.NegativeInfinity, farU = 0, farV = 0;
+        double highest = double.NegativeInfinity;
         for (int corner = 0; corner < 5; corner++)
         {
             double ru = strut.CornersU[corner], rv = strut.CornersV[corner];
@@ -67,11 +67,10 @@ internal readonly ref struct StressWave
             pressed[corner] = compression ? mean + Highest(Vector256.MaxNative(evenA + oddA, evenB + oddB)) : double.NegativeInfinity;
             pulled[corner] = tension ? Highest(Vector256.MaxNative(oddA - evenA, oddB - evenB)) - mean : double.NegativeInfinity;
             highest = Math.Max(highest, Math.Max(pressed[corner], pulled[corner]));
-            (farU, farV) = (Math.Max(farU, Math.Abs(ru)), Math.Max(farV, Math.Abs(rv)));
         }
 
         // Between two stations a function rises above both by at most |f''| Δη²/8: only these stations can lead to the peak.
-        double steepest = strut.E * (farU * u.SteepestBend().Value + farV * v.SteepestBend().Value);
+        double steepest = strut.E * (strut.FarU * u.SteepestBend().Value + strut.FarV * v.SteepestBend().Value);
         double threshold = highest - steepest * HalfGap * HalfGap / 2;
         var peak = new Peak(double.NegativeInfinity, 1, 0, 0);
         for (int corner = 0; corner < 5; corner++)
