@@ -25,8 +25,6 @@ internal sealed class CellConsole(string stream, Action<CellOutput> emit) : Text
 
     public override void Write(char[] buffer, int index, int count) => Write(new string(buffer, index, count));
 
-    public override void Write(ReadOnlySpan<char> buffer) => Write(buffer.ToString());
-
     public override void Write(string? value)
     {
         if (!string.IsNullOrEmpty(value))
@@ -36,10 +34,6 @@ internal sealed class CellConsole(string stream, Action<CellOutput> emit) : Text
     }
 
     public override void WriteLine(string? value) => Write(value + NewLine);
-
-    public override void WriteLine(ReadOnlySpan<char> buffer) => WriteLine(buffer.ToString());
-
-    public override void WriteLine(char[] buffer, int index, int count) => WriteLine(new string(buffer, index, count));
 
     private sealed class Before(TextWriter standard, TextWriter error) : IDisposable
     {

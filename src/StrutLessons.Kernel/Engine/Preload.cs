@@ -19,8 +19,11 @@ internal static class Preload
     internal static IReadOnlyList<string> Namespaces { get; } =
     [
         "System",
+        "System.Collections",
         "System.Collections.Generic",
         "System.Linq",
+        "System.Text",
+        "System.Threading.Tasks",
         .. Library.SelectMany(assembly => assembly.GetExportedTypes())
             .Select(type => type.Namespace)
             .OfType<string>()

@@ -40,7 +40,6 @@ internal sealed class ScriptKernel : Microsoft.DotNet.Interactive.Kernel,
             .WithLanguageVersion(LanguageVersion.Latest)
             .WithEmitDebugInformation(true)
             .WithFileEncoding(Encoding.UTF8)
-            .AddImports("System", "System.Text", "System.Collections", "System.Collections.Generic", "System.Threading.Tasks", "System.Linq")
             .AddReferences(
                 typeof(Enumerable).Assembly,
                 typeof(Microsoft.DotNet.Interactive.Kernel).Assembly,
