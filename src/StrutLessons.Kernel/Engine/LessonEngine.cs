@@ -33,11 +33,11 @@ internal sealed class LessonEngine : IDisposable
     internal static async Task<LessonEngine> StartAsync(bool liveControls = false, string viewStem = "live")
     {
         // The compiler's start takes longest; what else the engine needs comes up beside it.
-        var cells = new ScriptKernel();
-        var preload = Task.Run(cells.PreloadAsync);
+        var script = Task.Run(CellScript.StartAsync);
         Rendering.Install();
+        var cells = new ScriptKernel();
         var engine = new LessonEngine(new LiveViews(liveControls, viewStem), cells);
-        await preload.ConfigureAwait(false);
+        cells.GoOnFrom(await script.ConfigureAwait(false));
         return engine;
     }
 

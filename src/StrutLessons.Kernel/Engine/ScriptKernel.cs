@@ -1,8 +1,3 @@
-using System.Reflection;
-using System.Text;
-using Microsoft.CodeAnalysis;
-using Microsoft.CodeAnalysis.CSharp;
-using Microsoft.CodeAnalysis.CSharp.Scripting;
 using Microsoft.CodeAnalysis.Scripting;
 using Microsoft.DotNet.Interactive;
 using Microsoft.DotNet.Interactive.Commands;
@@ -23,60 +18,43 @@ internal sealed class ScriptKernel : Microsoft.DotNet.Interactive.Kernel,
     IKernelCommandHandler<RequestHoverText>,
     IKernelCommandHandler<RequestSignatureHelp>
 {
-    private static readonly MethodInfo HasReturnValue =
-        typeof(Script).GetMethod(nameof(HasReturnValue), BindingFlags.Instance | BindingFlags.NonPublic)
-        ?? throw new MissingMethodException(nameof(Script), nameof(HasReturnValue));
-
     private readonly CodeQuestions _questions = new();
-    private ScriptOptions _options;
-    private ScriptState? _state;
-    private string? _folder;
+    private CellScript? _script;
 
     internal ScriptKernel() : base("csharp")
     {
         KernelInfo.LanguageName = "C#";
-        // Debug information, so that a failure can name its line.
-        _options = ScriptOptions.Default
-            .WithLanguageVersion(LanguageVersion.Latest)
-            .WithEmitDebugInformation(true)
-            .WithFileEncoding(Encoding.UTF8)
-            .AddReferences(
-                typeof(Enumerable).Assembly,
-                typeof(Microsoft.DotNet.Interactive.Kernel).Assembly,
-                typeof(Formatter).Assembly)
-            .AddReferences(Preload.AssemblyFiles.Select(file => KeptReferences.Documented(file)));
         RegisterForDisposal(_questions);
     }
 
-    /// <summary>Runs the cell that every lesson's cells follow.</summary>
-    internal async Task PreloadAsync()
+    /// <summary>Gives the script that the first cell goes on with.</summary>
+    internal void GoOnFrom(CellScript script)
     {
-        FollowFolder();
-        _state = await CSharpScript.RunAsync(Preload.Code, _options).ConfigureAwait(false);
-        _questions.Note(_state);
+        _script = script;
+        _questions.Note(script.State);
     }
 
     async Task IKernelCommandHandler<SubmitCode>.HandleAsync(SubmitCode command, KernelInvocationContext context)
     {
-        FollowFolder();
+        var script = _script!;
         try
         {
-            _state = await _state!.ContinueWithAsync(command.Code, _options, static _ => true, context.CancellationToken).ConfigureAwait(false);
+            await script.RunAsync(command.Code, context.CancellationToken).ConfigureAwait(false);
         }
         catch (CompilationErrorException refused)
         {
             Publish(refused, command, context);
             return;
         }
-        if (_state.Exception is { } failure)
+        if (script.State.Exception is { } failure)
         {
             context.Fail(command, failure);
             return;
         }
-        _questions.Note(_state);
-        if ((bool)HasReturnValue.Invoke(_state.Script, null)!)
+        _questions.Note(script.State);
+        if (script.HasValue)
         {
-            context.Publish(new ReturnValueProduced(_state.ReturnValue, command, Forms(_state.ReturnValue)));
+            context.Publish(new ReturnValueProduced(script.State.ReturnValue, command, Forms(script.State.ReturnValue)));
         }
     }
 
@@ -104,15 +82,4 @@ internal sealed class ScriptKernel : Microsoft.DotNet.Interactive.Kernel,
         IEnumerable<FormattedValue> forms => [.. forms],
         _ => FormattedValue.CreateManyFromObject(value),
     };
-
-    /// <summary>Files named in a cell are looked for in the current folder, which a cell may change.</summary>
-    private void FollowFolder()
-    {
-        var folder = Directory.GetCurrentDirectory();
-        if (folder != _folder)
-        {
-            _folder = folder;
-            _options = _options.WithMetadataResolver(new KeptReferences(folder)).WithSourceResolver(new SourceFileResolver([], folder));
-        }
-    }
 }
