@@ -6,7 +6,8 @@ namespace StrutLessons.Kernel.Engine;
 
 /// <summary>
 /// Stops one running cell, also inside a loop that asks nobody or a wait without end. Code that cannot be stopped this way
-/// (a call into the operating system that does not return) is left to whoever ends the process.
+/// (a call into the operating system that does not return, a task that the cell has given to the pool) is left to whoever ends
+/// the process.
 /// </summary>
 #pragma warning disable CA1001 // A source without a timer holds nothing to free, and it may still be cancelling when the cell has ended.
 internal sealed class Interruption
@@ -33,6 +34,9 @@ internal sealed class Interruption
 
     /// <summary>True once somebody has asked to stop the cell.</summary>
     internal bool IsAsked => _asked;
+
+    /// <summary>Cancelled when the cell is to be stopped by force.</summary>
+    internal CancellationToken Force => _force.Token;
 
     /// <summary>Asks the cell to stop and returns at once.</summary>
     internal void Ask()
@@ -87,9 +91,7 @@ internal sealed class Interruption
     {
         try
         {
-#pragma warning disable SYSLIB0046 // Made for hosts of scripts: there is no other way to stop code that does not co-operate.
-            System.Runtime.ControlledExecution.Run(code, _force.Token);
-#pragma warning restore SYSLIB0046
+            new StoppableThreads(this).Run(code);
             return null;
         }
 #pragma warning disable CA1031 // Handed on to the thread that waits.

@@ -32,6 +32,39 @@ public sealed class KernelEndingTests
         }
     }
 
+    [Theory]
+    [InlineData("await Task.Delay(1); while (true) { count++; }")]
+    [InlineData("while (true) { await Task.Delay(1); count++; }")]
+    [InlineData("async Task Counting() { while (true) { await Task.Yield(); count++; } }\nCounting().Wait();")]
+    public async Task What_follows_an_await_does_not_go_on_after_an_interrupt(string endless)
+    {
+        await using var kernel = await KernelProcess.StartAsync();
+        await kernel.RunAsync("var count = 0L;");
+        var started = new TaskCompletionSource();
+        var running = kernel.RunAsync("Console.Write(\"started\");\n" + endless, _ => started.TrySetResult());
+        await started.Task.WaitAsync(TimeSpan.FromSeconds(30));
+        await Task.Delay(200);
+
+        await kernel.InterruptAsync();
+        await running.WaitAsync(Soon);
+
+        Assert.Equal("True", (await kernel.RunAsync("count > 0")).Result?.Content("text/plain"));
+        Assert.Equal("True", (await kernel.RunAsync("var before = count; await Task.Delay(500); count == before")).Result?.Content("text/plain"));
+    }
+
+    [Theory]
+    [InlineData("async Task<int> Later() { await Task.Delay(20); return 7; }\nLater().Result")]
+    [InlineData("var sum = 0; for (var i = 0; i < 7; i++) { await Task.Yield(); sum++; } sum")]
+    [InlineData("(await Task.WhenAll(Enumerable.Range(0, 7).Select(async i => { await Task.Delay(20); return 1; }))).Sum()")]
+    public async Task A_cell_may_await_and_may_block_on_its_own_tasks(string code)
+    {
+        await using var kernel = await KernelProcess.StartAsync();
+
+        var run = await kernel.RunAsync(code, timeLimit: TimeSpan.FromSeconds(30));
+
+        Assert.Equal("7", run.Result?.Content("text/plain"));
+    }
+
     [Fact]
     public async Task An_endless_loop_is_killed_at_its_time_limit()
     {
