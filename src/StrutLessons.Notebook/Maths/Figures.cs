@@ -19,6 +19,29 @@ public static class Figures
         double.IsPositiveInfinity(value) ? @"\infty" : double.IsNegativeInfinity(value) ? @"-\infty"
         : Write(value, digits, @"\,", @"\cdot 10", p => FormattableString.Invariant($"^{{{p}}}")).Replace('−', '-');
 
+    /// <summary>
+    /// The numbers of a column. A short exact one gets as many decimals as the longest has, within its own four significant digits:
+    /// 355 below 354.7 reads 355.0.
+    /// </summary>
+    /// <param name="values">The numbers from top to bottom.</param>
+    public static IReadOnlyList<string> Column(IReadOnlyList<double> values)
+    {
+        ArgumentNullException.ThrowIfNull(values);
+        string[] texts = [.. values.Select(value => Text(value))];
+        int most = texts.Select(Decimals).DefaultIfEmpty().Max();
+        return [.. values.Zip(texts, (value, text) => Padded(text, Math.Min(most, OwnDecimals(value))))];
+    }
+
+    /// <summary>Decimals that four significant digits leave to a number written out in full; none for zero, infinity or a power of ten.</summary>
+    private static int OwnDecimals(double value) =>
+        Math.Abs(value) is >= 1e-3 and < 1e7 ? Math.Max(0, 3 - (int)Math.Floor(Math.Log10(Math.Abs(value)))) : 0;
+
+    private static int Decimals(string text) =>
+        text.Contains('.', StringComparison.Ordinal) && !text.Contains('·', StringComparison.Ordinal) ? text.Length - 1 - text.IndexOf('.', StringComparison.Ordinal) : 0;
+
+    private static string Padded(string text, int decimals) =>
+        Decimals(text) is var has && has >= decimals ? text : (has == 0 ? text + "." : text) + new string('0', decimals - has);
+
     private static string Write(double value, int digits, string group, string times, Func<int, string> power)
     {
         if (double.IsNaN(value))

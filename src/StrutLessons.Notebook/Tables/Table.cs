@@ -64,7 +64,7 @@ public sealed record Table : IShown
 
     /// <summary>The table with aligned columns, for a terminal.</summary>
     public override string ToString() =>
-        $"{Label.Plain(Title)}\n{ChartText.Table([[.. Columns.Select(Label.Plain)], .. Rows.Select(r => r.Select(Words).ToArray())])}".TrimEnd('\n');
+        $"{Label.Plain(Title)}\n{ChartText.Table([[.. Columns.Select(Label.Plain)], .. Written()])}".TrimEnd('\n');
 
     // A caption element would be squeezed to the width of a narrow table.
     private string Html() => new XElement("div", Style("overflow-x:auto;max-width:100%"),
@@ -72,8 +72,24 @@ public sealed record Table : IShown
         new XElement("table", new XAttribute("aria-label", Label.Plain(Title)), Style("border-collapse:collapse;border:0;margin:.4em 0;font-size:1em"),
             new XElement("thead", new XElement("tr", Columns.Select((c, i) =>
                 new XElement("th", new XAttribute("scope", "col"), Style(Cell + "vertical-align:bottom;" + Align(i)), Rich(c))))),
-            new XElement("tbody", Rows.Select(r => new XElement("tr", Style("background:none"),
-                r.Select((v, i) => new XElement("td", Style(Cell + Align(i)), v is string words ? Rich(words) : Words(v)))))))).ToString(SaveOptions.DisableFormatting);
+            new XElement("tbody", Rows.Zip(Written(), (r, written) => new XElement("tr", Style("background:none"),
+                r.Select((v, i) => new XElement("td", Style(Cell + Align(i)), v is string words ? Rich(words) : written[i]))))))).ToString(SaveOptions.DisableFormatting);
+
+    /// <summary>All values as plain words; the numbers of a column agree in their decimals.</summary>
+    private string[][] Written()
+    {
+        string[][] written = [.. Rows.Select(r => r.Select(Words).ToArray())];
+        for (int column = 0; column < Columns.Length; column++)
+        {
+            int[] numbers = [.. Enumerable.Range(0, Rows.Length).Where(row => Rows[row][column] is double and not double.NaN)];
+            IReadOnlyList<string> texts = Figures.Column([.. numbers.Select(row => (double)Rows[row][column])]);
+            for (int i = 0; i < numbers.Length; i++)
+            {
+                written[numbers[i]][column] = texts[i];
+            }
+        }
+        return written;
+    }
 
     private string Align(int column) => Rows.Length > 0 && Rows.All(r => r[column] is not (string or Enum)) ? "text-align:right" : "text-align:left";
 
@@ -92,8 +108,8 @@ public sealed record Table : IShown
     {
         string text => Label.Plain(text),
         Enum name => Spaced(name.ToString()),
-        double.NaN => "–",
-        double number => Figures.Text(number),
+        // Numbers are written column by column; what is left is no number.
+        double => "–",
         IFormattable other => other.ToString(null, CultureInfo.InvariantCulture),
         _ => value.ToString() ?? "",
     };

@@ -31,6 +31,18 @@ public class TableTests
         Assert.Equal("Springs c & <hinges>\nthickness (mm)  c (kNm/rad)  remark\n            10        46.03   a < b\n            12        79.54   a < b", Springs.ToString());
 
     [Fact]
+    public void The_numbers_of_a_column_agree_in_their_decimals_within_four_significant_digits()
+    {
+        Table table = Table.Of("t", "a", "b", "c", "d").For<double[]>(
+            [[355, 0.5, 8, 0], [354.71, 1.084, 10, 12.5], [1234.5, 12.3456, 12, 2e-5], [double.NaN, 0.98, 16, 1e9]],
+            r => [r[0], r[1], r[2], r[3]]);
+        string[] cells = [.. XElement.Parse(table.Shown()[0].Content).Descendants("td").Select(c => c.Value)];
+        Assert.Equal(
+            ["355.0", "0.500", "8", "0", "354.7", "1.084", "10", "12.5", "1234", "12.35", "12", "2·10⁻⁵", "–", "0.980", "16", "1·10⁹"],
+            cells);
+    }
+
+    [Fact]
     public void Refused_rules_stand_in_the_table_without_a_number()
     {
         Table table = StandardTables.Resistances(StandardComparison.Of(GalleryStrut.Strut, boltsPerEnd: 1, RuleChoice.Pick("AISC a", "IS hinged")));
