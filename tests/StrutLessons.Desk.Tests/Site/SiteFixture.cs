@@ -10,6 +10,7 @@ namespace StrutLessons.Desk.Tests.Site;
 /// <summary>The shipped lessons and the sample course as pages, and a browser to open them; made once for all tests.</summary>
 public sealed class SiteFixture : IAsyncLifetime
 {
+    private readonly ConcurrentDictionary<(string, int, bool), Task<SeenPage>> _seen = new();
     private IPlaywright _driver = null!;
 
     public IBrowser Browser { get; private set; } = null!;
@@ -19,6 +20,10 @@ public sealed class SiteFixture : IAsyncLifetime
 
     /// <summary>The sample course's pages.</summary>
     public string Samples { get; } = Directory.CreateTempSubdirectory("samples").FullName;
+
+    /// <summary>What a page of the shipped lessons shows in a window of this width; looked at once, however many tests ask.</summary>
+    internal Task<SeenPage> SeeAsync(string file, int width, bool dark) =>
+        _seen.GetOrAdd((file, width, dark), _ => SeenPage.OfAsync(Browser, Path.Combine(Course, file), width, dark));
 
     public async Task InitializeAsync()
     {
