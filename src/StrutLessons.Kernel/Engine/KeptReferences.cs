@@ -16,8 +16,11 @@ internal sealed class KeptReferences(string folder) : MetadataReferenceResolver
     /// <summary>Files of the framework and of this program, by the name of their assembly.</summary>
     private static readonly Dictionary<string, string> Known =
         ((string?)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES") ?? "").Split(Path.PathSeparator, StringSplitOptions.RemoveEmptyEntries)
-            .DistinctBy(Path.GetFileNameWithoutExtension)
+            .DistinctBy(file => Path.GetFileNameWithoutExtension(file), StringComparer.OrdinalIgnoreCase)
             .ToDictionary(file => Path.GetFileNameWithoutExtension(file), StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>Each file is mapped once, whatever way leads to it and wherever the current folder goes.</summary>
+    private static readonly ConcurrentDictionary<(string, MetadataReferenceProperties), PortableExecutableReference> Maps = new();
 
     private readonly ScriptMetadataResolver _finder = ScriptMetadataResolver.Default.WithBaseDirectory(folder);
     private readonly ConcurrentDictionary<AssemblyIdentity, PortableExecutableReference?> _missing = new();
@@ -26,17 +29,21 @@ internal sealed class KeptReferences(string folder) : MetadataReferenceResolver
     public override bool ResolveMissingAssemblies => true;
 
     public override PortableExecutableReference? ResolveMissingAssembly(MetadataReference definition, AssemblyIdentity referenceIdentity) =>
-        _missing.GetOrAdd(referenceIdentity, identity => Known.TryGetValue(identity.Name, out var file)
+        Known.TryGetValue(referenceIdentity.Name, out var file)
             ? Mapped(file)
-            : _finder.ResolveMissingAssembly(definition, identity));
+            : _missing.GetOrAdd(referenceIdentity, identity => _finder.ResolveMissingAssembly(definition, identity));
 
     public override ImmutableArray<PortableExecutableReference> ResolveReference(string reference, string? baseFilePath, MetadataReferenceProperties properties) =>
-        _named.GetOrAdd((reference, baseFilePath, properties), key => Known.TryGetValue(key.Item1, out var file)
-            ? [Mapped(file, key.Item3)]
-            : [.. _finder.ResolveReference(key.Item1, key.Item2, key.Item3).Select(found => Read(found.FilePath!, key.Item3))]);
+        Known.TryGetValue(reference, out var file)
+            ? [Mapped(file, properties)]
+            : _named.GetOrAdd((reference, baseFilePath, properties), key =>
+                [.. _finder.ResolveReference(key.Item1, key.Item2, key.Item3).Select(found => Read(found.FilePath!, key.Item3))]);
 
     /// <summary>A reference to an assembly whose file stays as it is while this program runs.</summary>
-    internal static PortableExecutableReference Mapped(string file, MetadataReferenceProperties properties = default)
+    internal static PortableExecutableReference Mapped(string file, MetadataReferenceProperties properties = default) =>
+        Maps.GetOrAdd((file, properties), static key => Map(key.Item1, key.Item2));
+
+    private static PortableExecutableReference Map(string file, MetadataReferenceProperties properties)
     {
         // Without the option to read ahead, the reader maps the file; the module holds it as long as it lives.
         var module = ModuleMetadata.CreateFromStream(new FileStream(file, FileMode.Open, FileAccess.Read, FileShare.Read | FileShare.Delete), PEStreamOptions.Default);

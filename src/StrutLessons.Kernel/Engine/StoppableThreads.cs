@@ -9,22 +9,14 @@ namespace StrutLessons.Kernel.Engine;
 /// </summary>
 internal sealed class StoppableThreads(Interruption interruption) : SynchronizationContext
 {
-    /// <summary>Runs code on the calling thread; what it awaits goes on here.</summary>
+    /// <summary>Runs code on the calling thread, which has been started for it; what it awaits goes on here.</summary>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     internal void Run(Action code)
     {
-        var before = Current;
         SetSynchronizationContext(this);
-        try
-        {
 #pragma warning disable SYSLIB0046 // Made for hosts of scripts: there is no other way to stop code that does not co-operate.
-            ControlledExecution.Run(code, interruption.Force);
+        ControlledExecution.Run(code, interruption.Force);
 #pragma warning restore SYSLIB0046
-        }
-        finally
-        {
-            SetSynchronizationContext(before);
-        }
     }
 
     public override void Post(SendOrPostCallback d, object? state)

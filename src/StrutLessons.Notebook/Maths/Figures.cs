@@ -10,14 +10,14 @@ public static class Figures
     /// <summary>A number for a sentence, a label or a table; an exact short number (80, 0.5) keeps its short form.</summary>
     /// <param name="value">Any number; NaN and infinity are written as words.</param>
     /// <param name="digits">Significant digits, 1 to 15.</param>
-    public static string Text(double value, int digits = 4) => Write(value, digits, ThinSpace.ToString(), "·10", p => PlainPower(p));
+    public static string Text(double value, int digits = 4) => Text(value, digits, 0);
 
     /// <summary>The same number as TeX mathematics.</summary>
     /// <param name="value">Any number.</param>
     /// <param name="digits">Significant digits, 1 to 15.</param>
     public static string Tex(double value, int digits = 4) =>
         double.IsPositiveInfinity(value) ? @"\infty" : double.IsNegativeInfinity(value) ? @"-\infty"
-        : Write(value, digits, @"\,", @"\cdot 10", p => FormattableString.Invariant($"^{{{p}}}")).Replace('−', '-');
+        : Write(value, digits, 0, @"\,", @"\cdot 10", p => FormattableString.Invariant($"^{{{p}}}")).Replace('−', '-');
 
     /// <summary>
     /// The numbers of a column. A short exact one gets as many decimals as the longest has, within its own four significant digits:
@@ -27,22 +27,16 @@ public static class Figures
     public static IReadOnlyList<string> Column(IReadOnlyList<double> values)
     {
         ArgumentNullException.ThrowIfNull(values);
-        string[] texts = [.. values.Select(value => Text(value))];
-        int most = texts.Select(Decimals).DefaultIfEmpty().Max();
-        return [.. values.Zip(texts, (value, text) => Padded(text, Math.Min(most, OwnDecimals(value))))];
+        int most = values.Select(value => Decimals(Text(value))).DefaultIfEmpty().Max();
+        return [.. values.Select(value => Text(value, 4, most))];
     }
 
-    /// <summary>Decimals that four significant digits leave to a number written out in full; none for zero, infinity or a power of ten.</summary>
-    private static int OwnDecimals(double value) =>
-        Math.Abs(value) is >= 1e-3 and < 1e7 ? Math.Max(0, 3 - (int)Math.Floor(Math.Log10(Math.Abs(value)))) : 0;
+    private static string Text(double value, int digits, int decimals) => Write(value, digits, decimals, ThinSpace.ToString(), "·10", PlainPower);
 
     private static int Decimals(string text) =>
         text.Contains('.', StringComparison.Ordinal) && !text.Contains('·', StringComparison.Ordinal) ? text.Length - 1 - text.IndexOf('.', StringComparison.Ordinal) : 0;
 
-    private static string Padded(string text, int decimals) =>
-        Decimals(text) is var has && has >= decimals ? text : (has == 0 ? text + "." : text) + new string('0', decimals - has);
-
-    private static string Write(double value, int digits, string group, string times, Func<int, string> power)
+    private static string Write(double value, int digits, int kept, string group, string times, Func<int, string> power)
     {
         if (double.IsNaN(value))
         {
@@ -69,12 +63,12 @@ public static class Figures
         string sign = value < 0 ? "−" : "";
         if (exponent is < -3 or >= 7)
         {
-            return sign + (exact ? Trim(mantissa) : mantissa) + times + power(exponent);
+            return sign + (exact ? Trim(mantissa, 0) : mantissa) + times + power(exponent);
         }
 
         int decimals = Math.Max(0, digits - 1 - exponent);
         string text = (rounded * Power(exponent)).ToString("F" + decimals, CultureInfo.InvariantCulture);
-        return sign + Grouped(exact ? Trim(text) : text, group);
+        return sign + Grouped(exact ? Trim(text, kept) : text, group);
     }
 
     private static decimal Power(int exponent)
@@ -88,7 +82,18 @@ public static class Figures
         return power;
     }
 
-    private static string Trim(string text) => text.Contains('.', StringComparison.Ordinal) ? text.TrimEnd('0').TrimEnd('.') : text;
+    /// <summary>Takes needless zeros off behind the point, but leaves so many decimals.</summary>
+    private static string Trim(string text, int decimals)
+    {
+        int point = text.IndexOf('.', StringComparison.Ordinal);
+        if (point < 0)
+        {
+            return text;
+        }
+
+        int end = Math.Max(text.TrimEnd('0').Length, Math.Min(text.Length, point + 1 + decimals));
+        return text[..(end == point + 1 ? point : end)];
+    }
 
     /// <summary>Blanks between groups of three in front of the point, from five digits on.</summary>
     private static string Grouped(string text, string blank)

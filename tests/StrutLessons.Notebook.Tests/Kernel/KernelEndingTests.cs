@@ -20,9 +20,7 @@ public sealed class KernelEndingTests
         // A second time as well: what stopped the first cell must not wear off.
         for (var time = 0; time < 2; time++)
         {
-            var started = new TaskCompletionSource();
-            var running = kernel.RunAsync("Console.Write(\"started\");\n" + endless, _ => started.TrySetResult());
-            await started.Task.WaitAsync(TimeSpan.FromSeconds(30));
+            var running = await BeginAsync(kernel, endless);
 
             await kernel.InterruptAsync();
             var run = await running.WaitAsync(Soon);
@@ -40,9 +38,7 @@ public sealed class KernelEndingTests
     {
         await using var kernel = await KernelProcess.StartAsync();
         await kernel.RunAsync("var count = 0L;");
-        var started = new TaskCompletionSource();
-        var running = kernel.RunAsync("Console.Write(\"started\");\n" + endless, _ => started.TrySetResult());
-        await started.Task.WaitAsync(TimeSpan.FromSeconds(30));
+        var running = await BeginAsync(kernel, endless);
         await Task.Delay(200);
 
         await kernel.InterruptAsync();
@@ -137,6 +133,15 @@ public sealed class KernelEndingTests
         Assert.True(IsGone(id, Soon));
         // The runtime's diagnostic port and debugger pipes carry the process's number in their names.
         Assert.DoesNotContain(Directory.EnumerateFileSystemEntries(Path.GetTempPath()), file => Path.GetFileName(file).Contains($"-{id}-", StringComparison.Ordinal));
+    }
+
+    /// <summary>The run of a cell without an end, once the cell has begun.</summary>
+    private static async Task<Task<CellRun>> BeginAsync(KernelProcess kernel, string endless)
+    {
+        var begun = new TaskCompletionSource();
+        var running = kernel.RunAsync("Console.Write(\"started\");\n" + endless, _ => begun.TrySetResult());
+        await begun.Task.WaitAsync(TimeSpan.FromSeconds(30));
+        return running;
     }
 
     private static bool IsGone(int processId, TimeSpan patience)
